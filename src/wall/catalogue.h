@@ -1,0 +1,70 @@
+// What can be bought and what it is made of: materials, fixings, sizes. Each record keeps the
+// source of its numbers.
+#pragma once
+
+#include "wall/piece.h"
+
+#include <string>
+#include <vector>
+
+namespace wallwright::wall {
+
+struct Material {
+    MaterialId id;
+    std::string title;
+    double density_low = 0;   ///< kg/m3
+    double density_high = 0;  ///< kg/m3, not below density_low.
+    std::string source;
+    UnknownKeys unknown;
+    bool operator==(const Material&) const = default;
+};
+
+/// strip_pair: two halves that lock into each other, one on the frame and one on the wall.
+/// nail_hook: a picture hook nailed on. screw: with the plug its wall needs.
+enum class FixingKind { strip_pair, nail_hook, screw };
+template <>
+struct Names<FixingKind> {
+    static constexpr std::string_view values[] = {"strip_pair", "nail_hook", "screw"};
+};
+
+struct FixingType {
+    FixingTypeId id;
+    std::string title;
+    FixingKind kind = FixingKind::strip_pair;
+    Kilograms rated;  ///< For one pair of strips, one hook or one screw, as its packet says.
+    Size footprint;   ///< mm that it covers; a strip is upright.
+    std::string source;
+    UnknownKeys unknown;
+    bool operator==(const FixingType&) const = default;
+};
+
+/// True for what makes a hole.
+constexpr bool pierces(FixingKind kind) {
+    return kind != FixingKind::strip_pair;
+}
+
+/// A size with a name: "a4", "5x7in". Upright: the width is the shorter side.
+struct NamedSize {
+    std::string name;
+    Size size;
+    std::string source;
+    UnknownKeys unknown = {};
+    bool operator==(const NamedSize&) const = default;
+};
+
+struct Catalogue {
+    std::vector<Material> materials;
+    std::vector<FixingType> fixings;
+    std::vector<NamedSize> sizes;
+    UnknownKeys unknown = {};
+    bool operator==(const Catalogue&) const = default;
+};
+
+/// Pointers are for immediate use, null where there is none.
+const Material* find(const Catalogue& catalogue, const MaterialId& id);
+const FixingType* find(const Catalogue& catalogue, const FixingTypeId& id);
+
+/// `general` with each record of `own` put in place of the one of its name, or added.
+Catalogue with_own(Catalogue general, const Catalogue& own);
+
+}  // namespace wallwright::wall

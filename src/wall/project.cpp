@@ -1,0 +1,96 @@
+#include "wall/project.h"
+
+#include "base/contract.h"
+
+#include <algorithm>
+
+namespace wallwright::wall {
+
+namespace {
+
+template <class T, class IdType>
+const T* find_in(const std::vector<T>& all, const IdType& id) {
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&id](const T& one) { return one.id == id; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+template <class T>
+void put(std::vector<T>& into, const T& record) {
+    const auto found = std::find_if(into.begin(), into.end(),
+                                    [&record](const T& one) { return one.id == record.id; });
+    if (found == into.end())
+        into.push_back(record);
+    else
+        *found = record;
+}
+
+void put_size(std::vector<NamedSize>& into, const NamedSize& record) {
+    std::erase_if(into, [&record](const NamedSize& one) { return one.name == record.name; });
+    into.push_back(record);
+}
+
+}  // namespace
+
+const Material* find(const Catalogue& catalogue, const MaterialId& id) {
+    return find_in(catalogue.materials, id);
+}
+
+const FixingType* find(const Catalogue& catalogue, const FixingTypeId& id) {
+    return find_in(catalogue.fixings, id);
+}
+
+Catalogue with_own(Catalogue general, const Catalogue& own) {
+    for (const Material& material : own.materials)
+        put(general.materials, material);
+    for (const FixingType& fixing : own.fixings)
+        put(general.fixings, fixing);
+    for (const NamedSize& size : own.sizes)
+        put_size(general.sizes, size);
+    return general;
+}
+
+bool has_stop(const std::vector<Finding>& findings) {
+    return std::any_of(findings.begin(), findings.end(),
+                       [](const Finding& finding) { return finding.severity == Severity::stop; });
+}
+
+const Piece* find(const Project& project, const PieceId& id) {
+    return find_in(project.pieces, id);
+}
+const Frame* find(const Project& project, const FrameId& id) {
+    return find_in(project.frames, id);
+}
+const Mount* find(const Project& project, const MountId& id) {
+    return find_in(project.mounts, id);
+}
+const Print* find(const Project& project, const PrintId& id) {
+    return find_in(project.prints, id);
+}
+
+const Frame& frame_of(const Project& project, const Piece& piece) {
+    const Frame* frame = find(project, piece.frame);
+    WW_EXPECT(frame != nullptr, "every piece has its frame in the project");
+    return *frame;
+}
+
+Size outside_size(const Project& project, const Piece& piece) {
+    const Size upright = frame_of(project, piece).outside;
+    return piece.turned ? upright.turned() : upright;
+}
+
+std::optional<Rect<Wall>> place_of(const Project& project, const Piece& piece) {
+    if (piece.state == PieceState::waiting || !piece.at)
+        return std::nullopt;
+    return Rect<Wall>::at(*piece.at, outside_size(project, piece));
+}
+
+std::vector<Placed> placed_pieces(const Project& project) {
+    std::vector<Placed> placed;
+    for (const Piece& piece : project.pieces)
+        if (const auto place = place_of(project, piece))
+            placed.push_back({piece.id, *place, piece.state == PieceState::hung || piece.pinned});
+    return placed;
+}
+
+}  // namespace wallwright::wall

@@ -1,0 +1,241 @@
+#include "wall/validity.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <set>
+#include <string_view>
+
+namespace wallwright::wall {
+
+namespace {
+
+constexpr double kLargest = 1e5;  // mm: no wall, frame or sofa is longer than 100 m
+
+/// Gathers what is wrong, each said to be at a place.
+class Faults {
+  public:
+    void add(const std::string& where, std::string what, std::string remedy) {
+        found_.push_back({where, std::move(what), std::move(remedy), ""});
+    }
+
+    void unless(bool sound, const std::string& where, std::string what, std::string remedy) {
+        if (!sound)
+            add(where, std::move(what), std::move(remedy));
+    }
+
+    /// A length that must be more than 0.
+    void check_size(const std::string& where, double mm) {
+        unless(std::isfinite(mm) && mm > 0 && mm <= kLargest, where,
+               fmt::format("{:g} mm is no size", mm),
+               "give a length of more than 0 and at most 100 m");
+    }
+
+    /// A length that may be 0.
+    void check_length(const std::string& where, double mm) {
+        unless(std::isfinite(mm) && mm >= 0 && mm <= kLargest, where,
+               fmt::format("{:g} mm is out of range", mm), "give a length from 0 to 100 m");
+    }
+
+    void check_place(const std::string& where, Point<Wall> at) {
+        unless(std::isfinite(at.x) && std::isfinite(at.y) && std::abs(at.x) <= kLargest &&
+                   std::abs(at.y) <= kLargest,
+               where, "the place is out of range",
+               "give x and y within 100 m of the wall's left corner");
+    }
+
+    void check_mass(const std::string& where, Kilograms mass) {
+        unless(std::isfinite(mass.value) && mass.value > 0 && mass.value <= 1000, where,
+               fmt::format("{:g} kg is no weight", mass.value),
+               "give a weight of more than 0 and at most 1000 kg");
+    }
+
+    std::vector<Problem> take() { return std::move(found_); }
+
+  private:
+    std::vector<Problem> found_;
+};
+
+template <class T>
+void check_ids(Faults& faults, std::string_view kind, const std::vector<T>& all) {
+    std::set<std::string> seen;
+    for (const T& one : all) {
+        const std::string where = fmt::format("{}/{}", kind, one.id.text);
+        faults.unless(!one.id.text.empty(), where, "the id is empty", "give it a short name");
+        faults.unless(seen.insert(one.id.text).second, where, "the id is used twice",
+                      "give one of them another id");
+    }
+}
+
+void check_rect(Faults& faults, const std::string& where, const Rect<Wall>& rect) {
+    faults.check_place(where, rect.min);
+    faults.check_size(where + "/width_mm", rect.width());
+    faults.check_size(where + "/height_mm", rect.height());
+}
+
+void check_outline(Faults& faults, const Polygon& outline) {
+    const std::string where = "room/outline_mm";
+    if (outline.corners.size() < 3)
+        return faults.add(where, "an outline needs at least three corners",
+                          "give the wall's corners in order");
+    for (const Point<Wall> corner : outline.corners)
+        faults.check_place(where, corner);
+    for (std::size_t i = 0; i < outline.corners.size(); ++i)
+        if (const auto [from, to] = geometry::side(outline, i);
+            geometry::distance(from, to) <= geometry::kLengthEps)
+            return faults.add(where, fmt::format("corner {} stands on the one before it", i + 2),
+                              "leave one of them out");
+    if (const auto crossing = geometry::crossing_sides(outline))
+        faults.add(where,
+                   fmt::format("side {} meets side {}", crossing->first + 1, crossing->second + 1),
+                   "give the corners in order around the wall");
+}
+
+void check_room(Faults& faults, const Room& room) {
+    check_outline(faults, room.outline);
+    faults.check_length("room/skirting_height_mm", room.skirting_height);
+    check_ids(faults, "room/furniture", room.furniture);
+    check_ids(faults, "room/fixtures", room.fixtures);
+    for (const Furniture& one : room.furniture)
+        check_rect(faults, "room/furniture/" + one.id.text, one.place);
+    for (const Fixture& one : room.fixtures)
+        check_rect(faults, "room/fixtures/" + one.id.text, one.place);
+}
+
+void check_style(Faults& faults, const HangingStyle& style) {
+    for (const StyleField& field : style_fields()) {
+        const double value = style.*field.value;
+        faults.unless(std::isfinite(value) && value >= field.least && value <= field.most,
+                      fmt::format("style/{}", field.key),
+                      fmt::format("{:g} is out of range", value),
+                      fmt::format("give {} as a number from {:g} to {:g}", field.meaning,
+                                  field.least, field.most));
+    }
+}
+
+/// Built-in materials are always there, so only a name is asked for; hanging/weight.h says what an
+/// unknown one counts as.
+void check_layer(Faults& faults, const std::string& where, const Layer& layer) {
+    faults.check_length(where + "/thickness_mm", layer.thickness);
+    faults.unless(layer.thickness == 0 || !layer.material.text.empty(), where + "/material",
+                  "the material has no name",
+                  "name a material of the catalogue, or give a thickness of 0");
+}
+
+void check_frame(Faults& faults, const Frame& frame) {
+    const std::string where = "frames/" + frame.id.text;
+    faults.check_size(where + "/width_mm", frame.outside.width);
+    faults.check_size(where + "/height_mm", frame.outside.height);
+    faults.check_size(where + "/depth_mm", frame.depth);
+    faults.check_length(where + "/moulding_width_mm", frame.moulding_width);
+    faults.check_length(where + "/rebate_width_mm", frame.rebate_width);
+    faults.check_length(where + "/rebate_depth_mm", frame.rebate_depth);
+    const double narrow_side = std::min(frame.outside.width, frame.outside.height);
+    faults.unless(2 * frame.moulding_width < narrow_side, where + "/moulding_width_mm",
+                  fmt::format("two mouldings of {:g} mm leave nothing of {:g} mm",
+                              frame.moulding_width, narrow_side),
+                  "give the width of the moulding as seen from the front");
+    faults.unless(frame.rebate_width <= frame.moulding_width, where + "/rebate_width_mm",
+                  "the rebate is wider than the moulding",
+                  "give the width of the lip, usually 3 to 6 mm");
+    check_layer(faults, where + "/glazing", frame.glazing);
+    check_layer(faults, where + "/backing", frame.backing);
+}
+
+void check_hanger(Faults& faults, const std::string& where, const Hanger& hanger) {
+    if (hanger.drop)
+        faults.check_length(where + "/drop_mm", *hanger.drop);
+    if (hanger.ring_spacing)
+        faults.check_size(where + "/ring_spacing_mm", *hanger.ring_spacing);
+    if (hanger.cord_length)
+        faults.check_size(where + "/cord_length_mm", *hanger.cord_length);
+    if (hanger.hook_spacing)
+        faults.check_size(where + "/hook_spacing_mm", *hanger.hook_spacing);
+}
+
+template <class IdType>
+void check_known(Faults& faults, const Project& project, const std::string& where,
+                 const IdType& id) {
+    faults.unless(find(project, id) != nullptr, where,
+                  fmt::format("there is no \"{}\" in the project", id.text),
+                  "add it, or name one that is there");
+}
+
+void check_piece(Faults& faults, const Project& project, const Piece& piece) {
+    const std::string where = "pieces/" + piece.id.text;
+    check_known(faults, project, where + "/frame", piece.frame);
+    if (piece.mount)
+        check_known(faults, project, where + "/mount", *piece.mount);
+    if (piece.print)
+        check_known(faults, project, where + "/print", *piece.print);
+    faults.unless(piece.at.has_value() || piece.state == PieceState::waiting, where + "/x_mm",
+                  fmt::format("a piece that is {} needs a place", name_of(piece.state)),
+                  "give x_mm and y_mm of its lower left corner, or let it wait");
+    if (piece.at)
+        faults.check_place(where, *piece.at);
+    if (piece.weighed)
+        faults.check_mass(where + "/weighed_kg", *piece.weighed);
+    check_hanger(faults, where + "/hanger", piece.hanger);
+}
+
+void check_paper(Faults& faults, const Project& project) {
+    for (const Mount& mount : project.mounts) {
+        faults.check_length("mounts/" + mount.id.text + "/overlap_mm", mount.overlap);
+        faults.check_length("mounts/" + mount.id.text + "/base_extra_mm", mount.base_extra);
+        check_layer(faults, "mounts/" + mount.id.text + "/card", mount.card);
+    }
+    for (const Print& print : project.prints) {
+        faults.check_size("prints/" + print.id.text + "/width_mm", print.size.width);
+        faults.check_size("prints/" + print.id.text + "/height_mm", print.size.height);
+        faults.unless(
+            std::isfinite(print.grams_per_square_metre) && print.grams_per_square_metre >= 0 &&
+                print.grams_per_square_metre <= 10000,
+            "prints/" + print.id.text + "/grams_per_m2", "the weight of the paper is out of range",
+            "give it in g/m2, usually 80 to 350");
+    }
+}
+
+void check_own(Faults& faults, const Catalogue& own) {
+    check_ids(faults, "own/materials", own.materials);
+    check_ids(faults, "own/fixings", own.fixings);
+    for (const Material& material : own.materials)
+        faults.unless(material.density_low > 0 && material.density_low <= material.density_high &&
+                          material.density_high <= 25000,
+                      "own/materials/" + material.id.text,
+                      "the densities are out of order or range",
+                      "give density_low and density_high in kg/m3, the low one first");
+    for (const FixingType& fixing : own.fixings) {
+        faults.check_mass("own/fixings/" + fixing.id.text + "/rated_kg", fixing.rated);
+        faults.check_size("own/fixings/" + fixing.id.text + "/width_mm", fixing.footprint.width);
+        faults.check_size("own/fixings/" + fixing.id.text + "/height_mm", fixing.footprint.height);
+    }
+    for (const NamedSize& size : own.sizes) {
+        faults.check_size("own/sizes/" + size.name + "/width_mm", size.size.width);
+        faults.check_size("own/sizes/" + size.name + "/height_mm", size.size.height);
+    }
+}
+
+}  // namespace
+
+std::vector<Problem> faults(const Project& project) {
+    Faults faults;
+    check_room(faults, project.room);
+    check_style(faults, project.style);
+    check_ids(faults, "frames", project.frames);
+    check_ids(faults, "mounts", project.mounts);
+    check_ids(faults, "prints", project.prints);
+    check_ids(faults, "pieces", project.pieces);
+    for (const Frame& frame : project.frames)
+        check_frame(faults, frame);
+    check_paper(faults, project);
+    for (const Piece& piece : project.pieces)
+        check_piece(faults, project, piece);
+    for (const Stock& stock : project.stock)
+        faults.unless(stock.count >= 0, "stock/" + stock.fixing.text, "the count is less than 0",
+                      "count what is in the drawer");
+    check_own(faults, project.own);
+    faults.check_place("datum/level_line_mm", {0, project.datum.level_line});
+    return faults.take();
+}
+
+}  // namespace wallwright::wall

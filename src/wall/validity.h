@@ -1,0 +1,21 @@
+// What must be true of any project, however it came to be: loading and editing both end here.
+#pragma once
+
+#include "base/problem.h"
+#include "wall/project.h"
+
+#include <vector>
+
+namespace wallwright::wall {
+
+/// Every broken law: sizes finite and more than zero, outline simple, ids unique and present where
+/// referred to, places given to all but waiting pieces, moulding narrower than the frame, style
+/// within its bounds. `where` names the thing by kind and id ("pieces/kelp"). Empty for a sound
+/// project. A wall that breaks *practice* is sound: rules/ speaks of that.
+std::vector<Problem> faults(const Project& project);
+
+/// Materials and fixings that the project names and `catalogue`, its own records included, does not
+/// have; each with the names that would do.
+std::vector<Problem> unknown_names(const Project& project, const Catalogue& catalogue);
+
+}  // namespace wallwright::wall
