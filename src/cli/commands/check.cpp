@@ -1,0 +1,68 @@
+#include "cli/command.h"
+#include "cli/findings_text.h"
+#include "cli/json_out.h"
+#include "cli/load.h"
+#include "cli/text_table.h"
+
+#include <fmt/format.h>
+
+namespace wallwright::cli {
+
+namespace {
+
+std::string gaps_text(const spacing::Group& group, units::LengthUnit unit) {
+    if (group.gaps.empty())
+        return "none";
+    const std::string least = units::format_number(group.gap_min(), unit);
+    const std::string most = units::format_number(group.gap_max(), unit);
+    return least == most ? fmt::format("{}, all {}", group.gaps.size(), least)
+                         : fmt::format("{}, {} to {}", group.gaps.size(), least, most);
+}
+
+std::string groups_text(const rules::Assessment& assessment, units::LengthUnit unit) {
+    std::vector<std::vector<std::string>> rows;
+    for (const spacing::Group& group : assessment.groups)
+        rows.push_back({std::to_string(rows.size() + 1), std::to_string(group.pieces.size()),
+                        units::format_number(group.bounds.left(), unit),
+                        units::format_number(group.bounds.bottom(), unit),
+                        units::format_number(group.bounds.width(), unit),
+                        units::format_number(group.bounds.height(), unit),
+                        units::format_number(group.bounds.centre().y, unit),
+                        gaps_text(group, unit)});
+    const std::string in(units::name_of(unit));
+    return text_table({{"group"},
+                       {"pieces", Side::right},
+                       {"left " + in, Side::right},
+                       {"bottom " + in, Side::right},
+                       {"width " + in, Side::right},
+                       {"height " + in, Side::right},
+                       {"centre " + in, Side::right},
+                       {"gaps"}},
+                      rows);
+}
+
+Result<Answer> check(const Common& common) {
+    const auto loaded = load(common);
+    if (!loaded)
+        return fail(loaded.error());
+    const rules::Assessment assessment = assess(*loaded);
+    const Status status = status_of(assessment.findings);
+    if (common.json)
+        return Answer{text_of({{"findings", json_of(assessment.findings)},
+                               {"groups", json_of(assessment.groups)}}),
+                      "", status};
+    const std::string groups = assessment.groups.empty() ? "No piece is on the wall.\n"
+                                                         : groups_text(assessment, loaded->shown);
+    return Answer{groups + "\n" + findings_text(assessment.findings), "", status};
+}
+
+}  // namespace
+
+void add_check(CLI::App& program, Chosen& chosen) {
+    add_command<Common>(
+        program.add_subcommand("check",
+                               "What the wall's groups measure, and every rule that it breaks"),
+        chosen, add_common, check);
+}
+
+}  // namespace wallwright::cli

@@ -1,0 +1,15 @@
+// Findings as lines in a terminal.
+#pragma once
+
+#include "wall/finding.h"
+
+#include <string>
+#include <vector>
+
+namespace wallwright::cli {
+
+/// One line a finding: its severity, its sentence, its rule in brackets; then how many there are of
+/// each.
+std::string findings_text(const std::vector<wall::Finding>& findings);
+
+}  // namespace wallwright::cli

@@ -1,0 +1,40 @@
+#include "cli/load.h"
+
+#include "store/catalogue.h"
+#include "store/files.h"
+#include "store/json_project.h"
+#include "wall/validity.h"
+
+#include <filesystem>
+
+namespace wallwright::cli {
+
+Result<Loaded> load(const Common& common) {
+    const auto text = store::read_file(common.file);
+    if (!text)
+        return fail(text.error());
+    auto project = store::read_project(*text, common.file);
+    if (!project)
+        return fail(std::move(project.error()));
+    const units::LengthUnit shown =
+        common.units.empty() ? project->unit : units::parse_unit(common.units).value();
+    const wall::Catalogue catalogue = store::catalogue_for(project->own);
+    const std::string folder = std::filesystem::path(common.file).parent_path().string();
+    return Loaded{std::move(*project), catalogue, folder, shown};
+}
+
+wall::Project as_shown(const Loaded& loaded) {
+    wall::Project project = loaded.project;
+    project.unit = loaded.shown;
+    return project;
+}
+
+rules::Assessment assess(const Loaded& loaded) {
+    return rules::assess(as_shown(loaded), loaded.catalogue);
+}
+
+Status status_of(const std::vector<wall::Finding>& findings) {
+    return wall::has_stop(findings) ? Status::stop_finding : Status::fine;
+}
+
+}  // namespace wallwright::cli

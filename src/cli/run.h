@@ -1,0 +1,12 @@
+// The program from its words to its exit status.
+#pragma once
+
+#include <iosfwd>
+
+namespace wallwright::cli {
+
+/// Reads the words, runs the command, prints. 0: fine; 1: the wall has a `stop` finding; 2:
+/// unusable words or input, said on `err` in one line that starts with "wallwright: ".
+int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err);
+
+}  // namespace wallwright::cli

@@ -1,0 +1,111 @@
+#include "draw/elevation.h"
+
+#include <algorithm>
+#include <iterator>
+
+#include "draw/dimensions.h"
+#include "draw/fixing_lines.h"
+#include "draw/framed.h"
+#include "draw/inner_measures.h"
+#include "draw/measures.h"
+#include "draw/paths.h"
+#include "draw/tint.h"
+#include "draw/waiting.h"
+
+namespace wallwright::draw {
+
+namespace {
+
+using geometry::Rect;
+using geometry::Wall;
+
+void add_pieces(Board& board) {
+    for (const wall::Piece& piece : board.project.pieces)
+        if (const auto place = wall::place_of(board.project, piece))
+            add_framed(board.shapes, board.project, piece, *place,
+                       {board.options.pictures, board.options.picture_folder});
+}
+
+/// Letters and marks first, for they must be where they are; figures then find room between.
+void add_notes(Board& board) {
+    if (board.options.fixings)
+        add_hidden_fixings(board);
+    if (board.options.letters)
+        add_letters(board);
+    if (board.options.fixings)
+        add_marks(board);
+    if (board.options.dimensions)
+        add_inner_measures(board);
+}
+
+WallDrawing finished(Board board) {
+    constexpr double kMargin = 1;  // mm on paper
+    const Rect<Wall> extent = extent_of(board.shapes, board.options.scale).grown(board.on_wall(kMargin));
+    return {extent, std::move(board.shapes)};
+}
+
+/// The project with the group's pieces only on the wall, and nothing before it or in it.
+wall::Project only(wall::Project project, const spacing::Group& group) {
+    project.room.furniture.clear();
+    project.room.fixtures.clear();
+    for (wall::Piece& piece : project.pieces)
+        if (std::find(group.pieces.begin(), group.pieces.end(), piece.id) == group.pieces.end())
+            piece.state = wall::PieceState::waiting;
+    return project;
+}
+
+rules::Assessment only(const rules::Assessment& assessment, const spacing::Group& group) {
+    const auto in_group = [&group](const auto& one) {
+        return std::find(group.pieces.begin(), group.pieces.end(), one.piece) != group.pieces.end();
+    };
+    rules::Assessment part;
+    part.groups = {group};
+    std::copy_if(assessment.hangings.begin(), assessment.hangings.end(), std::back_inserter(part.hangings), in_group);
+    std::copy_if(assessment.marks.marks.begin(), assessment.marks.marks.end(), std::back_inserter(part.marks.marks), in_group);
+    return part;
+}
+
+void add_own_measures(Board& board) {
+    constexpr double kOut = 9;  // mm on paper
+    const Rect<Wall>& bounds = board.wall;
+    add_chains(board, {{spacing::Axis::horizontal,
+                        bounds.max.y + board.on_wall(kOut),
+                        {{bounds.min.x, bounds.max.y}, {bounds.max.x, bounds.max.y}}},
+                       {spacing::Axis::vertical,
+                        bounds.min.x - board.on_wall(kOut),
+                        {{bounds.min.y, bounds.min.x}, {bounds.max.y, bounds.min.x}}}});
+}
+
+}  // namespace
+
+WallDrawing group_detail(const wall::Project& project, const rules::Assessment& assessment, const ElevationOptions& options,
+                         const spacing::Group& group) {
+    constexpr double kGround = 6;  // mm on paper of wall around the group
+    const wall::Project alone = only(project, group);
+    const rules::Assessment part = only(assessment, group);
+    Board board{alone, part, options, group.bounds, own(wash(project.room.colour))};
+    board.add(box(group.bounds.grown(board.on_wall(kGround)), {board.plate, std::nullopt}));
+    if (options.dimensions)
+        add_own_measures(board);
+    add_height_lines(board);
+    add_pieces(board);
+    add_notes(board);
+    return finished(std::move(board));
+}
+
+WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment, const ElevationOptions& options) {
+    Board board{project, assessment, options, geometry::bounds(project.room.outline), own(wash(project.room.colour))};
+    add_wall(board);
+    if (options.dimensions)
+        add_outer_measures(board);
+    const std::vector<Standing> waiting = lay_out_waiting(board);
+    add_floor(board, floor_under(board, waiting));
+    add_height_lines(board);
+    add_furnishings(board);
+    add_pieces(board);
+    add_waiting(board, waiting);
+    add_notes(board);
+    return finished(std::move(board));
+}
+
+}  // namespace wallwright::draw

@@ -1,0 +1,33 @@
+#include "hanging/job.h"
+
+namespace wallwright::hanging {
+
+std::vector<Job> jobs_of(const wall::Project& project, const wall::Catalogue& catalogue) {
+    std::vector<Job> jobs;
+    for (const wall::Piece& piece : project.pieces)
+        if (const auto place = place_of(project, piece))
+            jobs.push_back({project, piece, *place, weigh(project, catalogue, piece),
+                            complete(piece.hanger, place->size())});
+    return jobs;
+}
+
+geometry::Point<geometry::Wall> on_wall(const Job& job, const BackPoint& point) {
+    return {job.place.left() + point.across, job.place.top() - point.down};
+}
+
+const std::string& name_of(const Job& job) {
+    return job.piece.title.empty() ? job.piece.id.text : job.piece.title;
+}
+
+wall::Finding about(const Job& job, const char* rule, wall::Severity severity,
+                    const std::string& text) {
+    wall::Finding finding;
+    finding.rule = rule;
+    finding.severity = severity;
+    finding.pieces = {job.piece.id};
+    finding.place = job.place;
+    finding.text = name_of(job) + ": " + text + ".";
+    return finding;
+}
+
+}  // namespace wallwright::hanging

@@ -1,0 +1,18 @@
+// What a tape measure leaves open.
+#pragma once
+
+#include "wall/project.h"
+
+namespace wallwright::hanging {
+
+/// Maximum permissible error in mm over `length_mm` (its sign does not matter): a + b L (+ c from
+/// the hook or butt end), L in metres rounded up. Measuring Instruments Directive 2014/32/EU, Annex
+/// X (MI-008), Table 1.
+double tape_error(wall::TapeClass tape, double length_mm, bool from_hook);
+
+/// Of one pencil mark in one direction, +- mm: tape error from its hook or butt end, since marks
+/// are measured from a corner or a line, and the width of a pencil stroke (0.5 mm, our choice),
+/// added in quadrature as independent errors (J. R. Taylor, An Introduction to Error Analysis).
+double mark_error(wall::TapeClass tape, double length_mm);
+
+}  // namespace wallwright::hanging

@@ -1,0 +1,63 @@
+#include "pages/elevation_style.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "pages/legend.h"
+
+namespace wallwright::pages {
+
+namespace {
+
+SheetStyle bare_style(const SheetOptions& options) {
+    SheetStyle style;
+    style.paper = options.paper;
+    style.landscape = true;
+    return style;
+}
+
+}  // namespace
+
+SheetStyle elevation_style(const ElevationJob& job, const std::string& drawing_name, double denominator) {
+    const auto& pieces = job.project.pieces;
+    const auto count = [&pieces](wall::PieceState state) {
+        return std::count_if(pieces.begin(), pieces.end(), [state](const wall::Piece& one) { return one.state == state; });
+    };
+    SheetStyle style = bare_style(job.options);
+    style.project_title = job.project.title;
+    style.name = drawing_name;
+    style.fields = {{"drawing", drawing_name},
+                    {"scale", fmt::format("1:{}", denominator)},
+                    {"lengths in", std::string(units::name_of(job.project.unit))},
+                    {"marks from", datum_words(job.project)},
+                    {"hung, planned, waiting", fmt::format("{}, {}, {}", count(wall::PieceState::hung),
+                                                           count(wall::PieceState::planned), count(wall::PieceState::waiting))}};
+    return style;
+}
+
+draw::ElevationOptions drawing_options(const ElevationJob& job, double denominator, bool waiting) {
+    draw::ElevationOptions options;
+    options.scale = 1 / denominator;
+    options.waiting = waiting;
+    options.picture_folder = job.options.picture_folder;
+    return options;
+}
+
+Area elevation_area(const SheetOptions& options) {
+    Area area = content_of(bare_style(options));
+    area.max.y -= kLegendHeight;
+    return area;
+}
+
+draw::PageDrawing elevation_sheet(const ElevationJob& job, const std::string& drawing_name, const Scaled& scaled,
+                                  const geometry::Transform<geometry::Wall, geometry::Page>& to_page) {
+    draw::PageDrawing sheet = blank_sheet(elevation_style(job, drawing_name, scaled.denominator));
+    const draw::PageDrawing placed = draw::placed_on_page(scaled.drawing, to_page);
+    sheet.shapes.insert(sheet.shapes.end(), placed.shapes.begin(), placed.shapes.end());
+    const Area area = elevation_area(job.options);
+    add_legend(sheet.shapes, {area.min.x, area.max.y + kLegendHeight - 1}, area.width());
+    return sheet;
+}
+
+}  // namespace wallwright::pages

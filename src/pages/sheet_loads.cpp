@@ -1,0 +1,138 @@
+#include "pages/sheet_loads.h"
+
+#include <algorithm>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "draw/letters.h"
+#include "pages/piece_list.h"
+
+namespace wallwright::pages {
+
+namespace {
+
+using draw::Align;
+using draw::Ink;
+using hanging::Fixing;
+using hanging::Hanging;
+
+std::string weight_words(const hanging::PieceMass& mass, units::LengthUnit unit) {
+    const std::string high = units::format_mass(mass.high, unit);
+    if (mass.weighed)
+        return units::format_mass(0.5 * (mass.low + mass.high), unit) + ", weighed";
+    const std::string low = units::format_mass(mass.low, unit);
+    return low == high ? high : low + " to " + high;
+}
+
+std::string cord_words(const Hanging& hanging, units::LengthUnit unit) {
+    const hanging::Cord& cord = *hanging.cord;
+    std::string words = fmt::format("Cord rises {} to the hook at {:.0f}°, pulled with {}.", units::format_length(cord.drop, unit),
+                                    cord.angle_deg, units::format_force(cord.tension));
+    if (hanging.cord_breaking_needed)
+        words += " It should break at no less than " + units::format_mass(*hanging.cord_breaking_needed, unit) + ".";
+    return words;
+}
+
+std::string pull_words(const Hanging& hanging, units::LengthUnit unit) {
+    if (hanging.cord)
+        return cord_words(hanging, unit);
+    if (hanging.top_pull)
+        return "Top pairs pulled off the wall with " + units::format_force(*hanging.top_pull) + ".";
+    return "";
+}
+
+ShareBar share_of(const Hanging& hanging) {
+    const double most = hanging.margin > 0 ? 1 / hanging.margin : 1;
+    const bool within = hanging.use <= most + 1e-9;
+    return {hanging.use, most,
+            fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use, within ? "within" : "over the limit of", 100 * most)};
+}
+
+Row row_of(const wall::Project& project, const Hanging& hanging) {
+    const wall::Piece* piece = wall::find(project, hanging.piece);
+    const std::string name = piece == nullptr ? hanging.piece.text : name_of(*piece);
+    const bool hung = piece != nullptr && piece->state == wall::PieceState::hung;
+    Row row;
+    row.cells.emplace_back(Words{draw::letter_of(project, hanging.piece) + "  " + name + (hung ? " (hangs)" : ""), true});
+    row.cells.emplace_back(Words{weight_words(hanging.mass, project.unit)});
+    if (hanging.fixings.empty()) {
+        row.cells.emplace_back(Words{"none: see the findings", true, Ink::stop});
+        return row;
+    }
+    const auto heaviest = std::max_element(hanging.fixings.begin(), hanging.fixings.end(), [](const Fixing& a, const Fixing& b) {
+        return a.load / a.rated < b.load / b.rated;
+    });
+    row.cells.emplace_back(Words{fmt::format("{} × {}", hanging.fixings.size(), hanging.fixing_title)});
+    row.cells.emplace_back(Words{units::format_mass(heaviest->rated, project.unit)});
+    row.cells.emplace_back(Words{units::format_mass(heaviest->load, project.unit)});
+    row.cells.emplace_back(share_of(hanging));
+    row.cells.emplace_back(Words{pull_words(hanging, project.unit)});
+    return row;
+}
+
+Table load_table(const wall::Project& project, const std::vector<Hanging>& hangings) {
+    Table table;
+    table.size = 2;
+    table.columns = {{"Piece", 0, Align::left},           {"Weight", 27, Align::left},
+                     {"Fixing", 30, Align::left},         {"Rated, each", 15, Align::right},
+                     {"Load, each", 15, Align::right},    {"Share of the rating in use", 32, Align::left},
+                     {"Pull and cord", 36, Align::left}};
+    for (const Hanging& hanging : hangings)
+        table.rows.push_back(row_of(project, hanging));
+    return table;
+}
+
+/// What must be at hand for the planned pieces.
+struct Need {
+    int count = 0;
+    int in_stock = 0;
+};
+
+void add_needs(Flow& flow, const wall::Project& project, const std::vector<Hanging>& hangings) {
+    std::map<std::string, Need> needs;
+    for (const Hanging& hanging : hangings) {
+        const wall::Piece* piece = wall::find(project, hanging.piece);
+        if (piece == nullptr || piece->state != wall::PieceState::planned || hanging.fixings.empty())
+            continue;
+        Need& need = needs[hanging.fixing_title];
+        need.count += static_cast<int>(hanging.fixings.size());
+        need.in_stock += hanging.from_stock;
+    }
+    if (needs.empty())
+        return;
+    constexpr Type kBody{2.2, false};
+    flow.add_heading("To have at hand", 2 * line_height(kBody.size));
+    for (const auto& [title, need] : needs)
+        flow.add_text(fmt::format("{} × {}, {} of them in stock", need.count, title, need.in_stock), kBody);
+}
+
+void add_pieces(Flow& flow, const wall::Project& project) {
+    flow.add_heading(fmt::format("All pieces, in {}", units::name_of(project.unit)), 20);
+    Table list = piece_list(project, PieceListWidth::edges);
+    list.size = 2;
+    add_table(flow, list);
+}
+
+}  // namespace
+
+std::vector<draw::PageDrawing> load_sheets(const wall::Project& project, const rules::Assessment& assessment,
+                                           const SheetOptions& options) {
+    constexpr Type kBody{2.2, false};
+    Flow flow({options.paper, false, project.title, "Load check", {{"pieces on the wall", std::to_string(assessment.hangings.size())}}});
+    if (assessment.hangings.empty()) {
+        flow.add_text("No piece is on the wall yet, so there is nothing to check.", {2.5, false});
+        add_pieces(flow, project);
+        return flow.take();
+    }
+    flow.add_text("Weights are worked out from the materials, low to high, unless the piece was weighed; the check uses the high "
+                  "side. Rated is what the packet allows for one. The stroke on the bar is the limit that the margin leaves.",
+                  kBody);
+    flow.advance(3);
+    add_table(flow, load_table(project, assessment.hangings));
+    add_needs(flow, project, assessment.hangings);
+    add_pieces(flow, project);
+    return flow.take();
+}
+
+}  // namespace wallwright::pages

@@ -1,0 +1,45 @@
+#include "pages/sheets.h"
+
+#include <algorithm>
+#include <iterator>
+
+#include "draw/paths.h"
+#include "pages/sheet.h"
+#include "pages/sheet_elevation.h"
+#include "pages/sheet_findings.h"
+#include "pages/sheet_loads.h"
+#include "pages/sheet_marks.h"
+
+namespace wallwright::pages {
+
+std::vector<draw::PageDrawing> sheets(const wall::Project& project, const rules::Assessment& assessment,
+                                      const SheetOptions& options) {
+    std::vector<draw::PageDrawing> all;
+    for (const auto part : {elevation_sheets, mark_sheets, load_sheets, finding_sheets}) {
+        std::vector<draw::PageDrawing> made = part(project, assessment, options);
+        std::move(made.begin(), made.end(), std::back_inserter(all));
+    }
+    number_sheets(all);
+    return all;
+}
+
+draw::PageDrawing elevation_page(const wall::Project& project, const rules::Assessment& assessment,
+                                 const std::string& picture_folder) {
+    constexpr double kWidth = 360;  // mm of page that the wall may take
+    constexpr double kHeight = 260;
+    constexpr double kAir = 8;
+    const geometry::Size wall = geometry::bounds(project.room.outline).size();
+    draw::ElevationOptions options;
+    options.scale = std::min(kWidth / wall.width, kHeight / wall.height);
+    options.picture_folder = picture_folder;
+    const draw::WallDrawing drawing = draw::elevation(project, assessment, options);
+    const geometry::Rect<geometry::Wall>& extent = drawing.extent;
+    draw::PageDrawing page = draw::placed_on_page(
+        drawing,
+        {{kAir - extent.min.x * options.scale, kAir + extent.max.y * options.scale}, options.scale});
+    page.extent = page.extent.grown(kAir);
+    page.shapes.insert(page.shapes.begin(), draw::box(page.extent, {draw::Paint{draw::Ink::own, {0xFB, 0xF9, 0xF4}}, std::nullopt}));
+    return page;
+}
+
+}  // namespace wallwright::pages

@@ -1,0 +1,200 @@
+#include "pages/table.h"
+
+#include <algorithm>
+
+#include "base/contract.h"
+#include "draw/paths.h"
+
+namespace wallwright::pages {
+
+namespace {
+
+using draw::Align;
+using draw::Ink;
+using geometry::Page;
+
+constexpr double kInset = 1.2;  // mm beside the text of a cell
+constexpr double kAir = 0.9;    // mm above and below it
+constexpr double kTickBox = 3;
+constexpr double kBarTop = 1.3;
+constexpr double kBarHeight = 1.8;
+
+/// Where a cell is, and how its text looks.
+struct Place {
+    double x = 0;
+    double y = 0;
+    double width = 0;
+    Align align = Align::left;
+    double size = 2.2;
+};
+
+double inner(double width) {
+    return std::max(1.0, width - 2 * kInset);
+}
+
+Type type_of(const Words& words, double size) {
+    return {words.size > 0 ? words.size : size, words.bold};
+}
+
+double height_of(const Words& words, double width, double size) {
+    const Type type = type_of(words, size);
+    return static_cast<double>(lines_of(words.text, type, inner(width)).size()) * line_height(type.size);
+}
+double height_of(const TickBox&, double, double size) {
+    return std::max(kTickBox, line_height(size));
+}
+double height_of(const ShareBar& bar, double width, double size) {
+    return kBarTop + kBarHeight + height_of(Words{bar.words}, width, size);
+}
+
+void add(Shapes& shapes, const Words& words, const Place& place) {
+    const double x = place.align == Align::left    ? place.x + kInset
+                     : place.align == Align::right ? place.x + place.width - kInset
+                                                   : place.x + place.width / 2;
+    const Type type = type_of(words, place.size);
+    double y = place.y;
+    for (const std::string& line : lines_of(words.text, type, inner(place.width))) {
+        y += line_height(type.size);
+        shapes.emplace_back(aligned(text_at({x, y - 0.38 * type.size}, line, type, words.ink), place.align));
+    }
+}
+
+void add(Shapes& shapes, const TickBox&, const Place& place) {
+    const double top = place.y + (height_of(TickBox{}, 0, place.size) - kTickBox) / 2;
+    shapes.emplace_back(draw::box(Area::at({place.x + (place.width - kTickBox) / 2, top}, {kTickBox, kTickBox}),
+                                  {std::nullopt, draw::Stroke{{Ink::outline}, 0.25}}));
+}
+
+/// The whole bar is the rating; more than the rating fills it.
+void add(Shapes& shapes, const ShareBar& bar, const Place& place) {
+    const bool within = bar.share <= bar.most + 1e-9;
+    const Area whole = Area::at({place.x + kInset, place.y + kBarTop}, {inner(place.width), kBarHeight});
+    const double filled = std::clamp(bar.share, 0.0, 1.0) * whole.width();
+    const double limit = whole.min.x + std::clamp(bar.most, 0.0, 1.0) * whole.width();
+    shapes.emplace_back(draw::box(Area::at(whole.min, {filled, kBarHeight}),
+                                  {draw::Paint{within ? Ink::good : Ink::stop}, std::nullopt}));
+    shapes.emplace_back(draw::box(whole, {std::nullopt, draw::Stroke{{Ink::outline}, 0.18}}));
+    shapes.emplace_back(draw::line<Page>({limit, whole.min.y - 0.7}, {limit, whole.max.y},
+                                         draw::Stroke{{Ink::outline}, 0.5}));
+    add(shapes, Words{bar.words, !within, within ? Ink::text : Ink::stop},
+        {place.x, whole.max.y, place.width, Align::left, place.size});
+}
+
+/// A table at a width: columns in mm, rows in heights.
+class Setting {
+  public:
+    Setting(const Table& table, double width) : table_(table) {
+        double taken = 0;
+        long open = 0;
+        for (const Column& column : table.columns) {
+            taken += column.width;
+            open += column.width == 0 ? 1 : 0;
+        }
+        WW_EXPECT(taken < width || open == 0, "a table's columns leave room for the open ones");
+        for (const Column& column : table.columns)
+            widths_.push_back(column.width > 0 ? column.width : (width - taken) / static_cast<double>(open));
+        width_ = width;
+    }
+
+    [[nodiscard]] double head_height() const {
+        double height = 0;
+        for (std::size_t i = 0; i < widths_.size(); ++i)
+            height = std::max(height, height_of(head(i), widths_[i], head_size()));
+        return height + 2 * kAir;
+    }
+
+    [[nodiscard]] double row_height(const Row& row) const {
+        double height = 0;
+        for (std::size_t i = 0; i < row.cells.size(); ++i)
+            height = std::max(height, std::visit([&](const auto& cell) { return height_of(cell, widths_[i], table_.size); },
+                                                 row.cells[i]));
+        return height + 2 * kAir;
+    }
+
+    void add_head(Shapes& shapes, Spot at) const {
+        double x = at.x;
+        for (std::size_t i = 0; i < widths_.size(); ++i) {
+            const double lift = head_height() - kAir - height_of(head(i), widths_[i], head_size());
+            add(shapes, head(i), {x, at.y + lift, widths_[i], table_.columns[i].align, head_size()});
+            x += widths_[i];
+        }
+        add_rule(shapes, {at.x, at.y + head_height()}, 0.5);
+    }
+
+    void add_row(Shapes& shapes, const Row& row, Spot at) const {
+        if (!row.joined)
+            add_rule(shapes, at, 0.13);
+        double x = at.x;
+        for (std::size_t i = 0; i < row.cells.size(); ++i) {
+            const Place place{x, at.y + kAir, widths_[i], table_.columns[i].align, table_.size};
+            std::visit([&](const auto& cell) { add(shapes, cell, place); }, row.cells[i]);
+            x += widths_[i];
+        }
+    }
+
+    void add_rule(Shapes& shapes, Spot at, double stroke) const {
+        const double alpha = stroke < 0.2 ? 0.4 : 1;
+        shapes.emplace_back(draw::line<Page>(at, {at.x + width_, at.y}, draw::Stroke{{Ink::outline, {}, alpha}, stroke}));
+    }
+
+  private:
+    [[nodiscard]] double head_size() const { return std::min(table_.size, 2.0); }
+    [[nodiscard]] Words head(std::size_t column) const { return {table_.columns[column].head, false, Ink::quiet_text}; }
+
+    const Table& table_;
+    double width_ = 0;
+    std::vector<double> widths_;
+};
+
+/// The row and all that are joined to it.
+std::size_t end_of_block(const Table& table, std::size_t first) {
+    std::size_t end = first + 1;
+    while (end < table.rows.size() && table.rows[end].joined)
+        ++end;
+    return end;
+}
+
+}  // namespace
+
+double height_of(const Table& table, double width) {
+    const Setting setting(table, width);
+    double height = setting.head_height();
+    for (const Row& row : table.rows)
+        height += setting.row_height(row);
+    return height;
+}
+
+void add_table(Shapes& shapes, const Table& table, Spot upper_left, double width) {
+    const Setting setting(table, width);
+    setting.add_head(shapes, upper_left);
+    double y = upper_left.y + setting.head_height();
+    for (const Row& row : table.rows) {
+        setting.add_row(shapes, row, {upper_left.x, y});
+        y += setting.row_height(row);
+    }
+    setting.add_rule(shapes, {upper_left.x, y}, 0.25);
+}
+
+void add_table(Flow& flow, const Table& table) {
+    const double left = flow.content().min.x;
+    const Setting setting(table, flow.content().width());
+    const auto add_head = [&] {
+        setting.add_head(flow.shapes(), {left, flow.top()});
+        flow.advance(setting.head_height());
+    };
+    for (std::size_t first = 0; first < table.rows.size();) {
+        const std::size_t end = end_of_block(table, first);
+        double height = first == 0 ? setting.head_height() : 0;
+        for (std::size_t i = first; i < end; ++i)
+            height += setting.row_height(table.rows[i]);
+        if (flow.need(height) || first == 0)
+            add_head();
+        for (; first < end; ++first) {
+            setting.add_row(flow.shapes(), table.rows[first], {left, flow.top()});
+            flow.advance(setting.row_height(table.rows[first]));
+        }
+        setting.add_rule(flow.shapes(), {left, flow.top()}, 0.13);
+    }
+}
+
+}  // namespace wallwright::pages

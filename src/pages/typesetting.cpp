@@ -1,0 +1,124 @@
+#include "pages/typesetting.h"
+
+#include <algorithm>
+
+#include "pages/render.h"
+
+namespace wallwright::pages {
+
+namespace {
+
+constexpr const char* kFamilies = "Inter, Noto Sans, DejaVu Sans, sans-serif";
+constexpr double kCapitalShare = 0.727;  // capitals' height in shares of the font's size, Inter and DejaVu Sans alike
+constexpr double kFineness = 10;         // Pango works in tenths of a millimetre, so that its rounding is not seen
+
+/// Text that Pango accepts: valid UTF-8 on one line.
+std::string on_one_line(const std::string& text) {
+    const std::unique_ptr<char, Releaser<g_free>> valid(
+        g_utf8_make_valid(text.data(), static_cast<gssize>(text.size())));
+    std::string line(valid.get());
+    std::replace_if(
+        line.begin(), line.end(), [](unsigned char letter) { return letter < 0x20 || letter == 0x7F; }, ' ');
+    return line;
+}
+
+/// No hinting anywhere: the same widths on every surface.
+void set_up(PangoContext* context) {
+    const FontOptions options(cairo_font_options_create());
+    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
+    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
+    cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
+    pango_cairo_context_set_font_options(context, options.get());
+    pango_cairo_context_set_resolution(context, 72);
+    pango_context_set_round_glyph_positions(context, FALSE);
+}
+
+Layout layout_of(PangoContext* context, const std::string& line, const Type& type) {
+    Layout layout(pango_layout_new(context));
+    const FontDescription font(pango_font_description_from_string(kFamilies));
+    pango_font_description_set_weight(font.get(), type.bold ? PANGO_WEIGHT_SEMIBOLD : PANGO_WEIGHT_NORMAL);
+    pango_font_description_set_absolute_size(font.get(), kFineness * type.size / kCapitalShare * PANGO_SCALE);
+    pango_layout_set_font_description(layout.get(), font.get());
+    pango_layout_set_text(layout.get(), line.data(), static_cast<int>(line.size()));
+    return layout;
+}
+
+TextContext measuring_context() {
+    TextContext context(pango_font_map_create_context(pango_cairo_font_map_get_default()));
+    set_up(context.get());
+    return context;
+}
+
+double width_of(const Layout& layout) {
+    PangoRectangle logical;
+    pango_layout_get_extents(layout.get(), nullptr, &logical);
+    return logical.width / (kFineness * PANGO_SCALE);
+}
+
+}  // namespace
+
+double line_height(double size) {
+    return 1.75 * size;
+}
+
+double text_width(const std::string& text, double size, bool bold) {
+    const TextContext context = measuring_context();
+    return width_of(layout_of(context.get(), on_one_line(text), {size, bold}));
+}
+
+std::vector<std::string> lines_of(const std::string& text, const Type& type, double width) {
+    const TextContext context = measuring_context();
+    const std::string whole = on_one_line(text);
+    const Layout layout = layout_of(context.get(), whole, type);
+    pango_layout_set_width(layout.get(), static_cast<int>(kFineness * width * PANGO_SCALE));
+    pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
+    std::vector<std::string> lines;
+    for (int i = 0; i < pango_layout_get_line_count(layout.get()); ++i) {
+        const PangoLayoutLine* line = pango_layout_get_line_readonly(layout.get(), i);
+        std::string words = whole.substr(static_cast<std::size_t>(line->start_index), static_cast<std::size_t>(line->length));
+        while (!words.empty() && words.back() == ' ')
+            words.pop_back();
+        lines.push_back(std::move(words));
+    }
+    return lines;
+}
+
+std::vector<std::string> few_lines(const std::string& text, const Type& type, double width, std::size_t most) {
+    std::vector<std::string> lines = lines_of(text, type, width);
+    if (lines.size() <= most)
+        return lines;
+    std::string rest = lines[most - 1];
+    for (std::size_t i = most; i < lines.size(); ++i)
+        rest += " " + lines[i];
+    lines.resize(most);
+    lines.back() = shortened(rest, type, width);
+    return lines;
+}
+
+std::string shortened(const std::string& text, const Type& type, double width) {
+    const std::string whole = on_one_line(text);
+    if (text_width(whole, type.size, type.bold) <= width)
+        return whole;
+    const char* end = whole.data() + whole.size();
+    while (end > whole.data()) {
+        end = g_utf8_find_prev_char(whole.data(), end);
+        const std::string part = end == nullptr ? "" : std::string(whole.data(), end);
+        const std::string dotted = part + "…";
+        if (part.empty() || text_width(dotted, type.size, type.bold) <= width)
+            return dotted;
+    }
+    return whole;
+}
+
+void paint_line(cairo_t* cairo, const std::string& text, const Type& type) {
+    cairo_save(cairo);
+    cairo_scale(cairo, 1 / kFineness, 1 / kFineness);
+    const TextContext context(pango_cairo_create_context(cairo));
+    set_up(context.get());
+    const Layout layout = layout_of(context.get(), on_one_line(text), type);
+    cairo_move_to(cairo, 0, 0);
+    pango_cairo_show_layout_line(cairo, pango_layout_get_line_readonly(layout.get(), 0));
+    cairo_restore(cairo);
+}
+
+}  // namespace wallwright::pages

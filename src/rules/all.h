@@ -1,0 +1,31 @@
+// Every rule by name. Each is defined in the file of its name; what hanging/ finds is in
+// hanging_findings.cpp.
+#pragma once
+
+#include "rules/rule.h"
+
+namespace wallwright::rules {
+
+extern const Rule kOverBed;
+extern const Rule kOverSeat;
+extern const Rule kCableZones;
+extern const Rule kHeatAndSteam;
+extern const Rule kSurfaceFit;
+extern const Rule kWeightWithinRating;
+extern const Rule kHangerFits;
+extern const Rule kStripsFitTheBack;
+extern const Rule kHeavy;
+extern const Rule kGlassLarge;
+extern const Rule kInsideWall;
+extern const Rule kClearOfFurnitureAndFixtures;
+extern const Rule kNoOverlap;
+extern const Rule kPrintFitsFrame;
+extern const Rule kDepthFitsRebate;
+extern const Rule kFixingsInStock;
+extern const Rule kGapsEven;
+extern const Rule kGapsInRange;
+extern const Rule kCentreLine;
+extern const Rule kClearanceAboveFurniture;
+extern const Rule kWidthToFurniture;
+
+}  // namespace wallwright::rules

@@ -1,0 +1,52 @@
+#include "store/json_fields.h"
+
+namespace wallwright::store {
+
+namespace {
+
+template <class Io, class AStyle>
+void style_fields(Io& io, AStyle& style) {
+    for (const wall::StyleField& field : wall::style_fields())
+        io.may(field.key, style.*field.value);
+    io.unknown(style.unknown);
+}
+
+template <class Io, class AStock>
+void stock_fields(Io& io, AStock& stock) {
+    io.must("fixing", stock.fixing);
+    io.must("count", stock.count);
+    io.unknown(stock.unknown);
+}
+
+template <class Io, class ADatum>
+void datum_fields(Io& io, ADatum& datum) {
+    io.may("height", datum.height);
+    io.may("side", datum.side);
+    io.may("level_line_mm", datum.level_line);
+    io.unknown(datum.unknown);
+}
+
+}  // namespace
+
+void fields(ObjectReader& io, wall::HangingStyle& style) {
+    style_fields(io, style);
+}
+void fields(ObjectWriter& io, const wall::HangingStyle& style) {
+    style_fields(io, style);
+}
+
+void fields(ObjectReader& io, wall::Stock& stock) {
+    stock_fields(io, stock);
+}
+void fields(ObjectWriter& io, const wall::Stock& stock) {
+    stock_fields(io, stock);
+}
+
+void fields(ObjectReader& io, wall::Datum& datum) {
+    datum_fields(io, datum);
+}
+void fields(ObjectWriter& io, const wall::Datum& datum) {
+    datum_fields(io, datum);
+}
+
+}  // namespace wallwright::store

@@ -1,0 +1,251 @@
+#include "random_project.h"
+
+#include "store/json_project.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <ostream>
+
+namespace wallwright::store {
+
+namespace {
+
+using namespace wall;
+
+/// low to high in steps of 1 / steps, both in whole units.
+double number(int low, int high, int steps = 100) {
+    return *rc::gen::inRange(low * steps, high * steps + 1) / static_cast<double>(steps);
+}
+
+bool coin() {
+    return *rc::gen::arbitrary<bool>();
+}
+
+std::string text() {
+    return *rc::gen::element<std::string>("", "Kelp", "Küste bei Ebbe", "引き潮",
+                                          "a \"quoted\" one", "back\\slash",
+                                          "two\nlines\tand a tab", "🌊");
+}
+
+Colour colour() {
+    const auto byte = [] { return *rc::gen::arbitrary<std::uint8_t>(); };
+    return {byte(), byte(), byte()};
+}
+
+template <class Enum>
+Enum any_of() {
+    return static_cast<Enum>(*rc::gen::inRange<std::size_t>(0, std::size(Names<Enum>::values)));
+}
+
+template <class T, class Make>
+std::optional<T> maybe(Make make) {
+    return coin() ? std::optional<T>(make()) : std::nullopt;
+}
+
+UnknownKeys unknown() {
+    if (!coin())
+        return {};
+    return {{text() + "later", *rc::gen::element<std::string>("1", "2.5", "\"words\"",
+                                                              "[1,[2],{\"deep\":null}]", "{}")},
+            {"note", "true"}};
+}
+
+/// 0 to `most` of what `make(i)` gives.
+template <class Make>
+auto some(int most, Make make) {
+    std::vector<decltype(make(0))> all;
+    const int count = *rc::gen::inRange(0, most + 1);
+    for (int i = 0; i < count; ++i)
+        all.push_back(make(i));
+    return all;
+}
+
+Rect<Wall> place() {
+    return Rect<Wall>::at({number(-500, 9000), number(0, 3000)},
+                          {number(1, 2500), number(1, 2500)});
+}
+
+/// A wall with a ceiling that may slope.
+Polygon outline() {
+    const double width = number(1000, 9000);
+    return {{{0, 0},
+             {width, 0},
+             {width, number(1000, 4000)},
+             {std::round(width * 25) / 100, number(1000, 4000)},
+             {0, number(1000, 4000)}}};
+}
+
+Room room() {
+    Room room;
+    room.outline = outline();
+    room.surface = any_of<Surface>();
+    room.use = any_of<RoomUse>();
+    room.cable_practice = any_of<CablePractice>();
+    room.colour = colour();
+    room.skirting_height = number(0, 200);
+    room.furniture = some(3, [](int i) {
+        return Furniture{{fmt::format("thing-{}", i)},
+                         any_of<FurnitureType>(),
+                         text(),
+                         place(),
+                         maybe<Colour>(colour),
+                         unknown()};
+    });
+    room.fixtures = some(3, [](int i) {
+        return Fixture{
+            {fmt::format("part-{}", i)}, any_of<FixtureType>(), text(), place(), unknown()};
+    });
+    room.unknown = unknown();
+    return room;
+}
+
+HangingStyle style() {
+    HangingStyle style;
+    for (const StyleField& field : style_fields())
+        style.*field.value =
+            number(static_cast<int>(std::ceil(field.least)), static_cast<int>(field.most));
+    style.unknown = unknown();
+    return style;
+}
+
+Layer layer() {
+    return {{*rc::gen::element<std::string>("glass", "mdf_thin", "mount_board")},
+            number(0, 6),
+            unknown()};
+}
+
+Frame frame(int i) {
+    Frame frame;
+    frame.id = {fmt::format("frame-{}", i)};
+    frame.title = text();
+    frame.outside = {number(100, 1200), number(100, 1200)};
+    frame.depth = number(5, 60);
+    frame.moulding_width = number(10, 45);
+    frame.rebate_width = number(0, 10);
+    frame.rebate_depth = number(0, 20);
+    frame.moulding = {*rc::gen::element<std::string>("pine", "oak", "aluminium")};
+    frame.glazing = layer();
+    frame.backing = layer();
+    frame.colour = colour();
+    frame.unknown = unknown();
+    return frame;
+}
+
+Mount mount(int i) {
+    return {{fmt::format("mount-{}", i)},
+            text(),
+            number(0, 10),
+            number(0, 30),
+            layer(),
+            colour(),
+            unknown()};
+}
+
+Print print(int i) {
+    return {{fmt::format("print-{}", i)},
+            text(),
+            {number(50, 1000), number(50, 1000)},
+            number(0, 400),
+            colour(),
+            text(),
+            unknown()};
+}
+
+Hanger hanger() {
+    const auto length = [] { return number(1, 500); };
+    return {any_of<HangerType>(),  maybe<double>(length), maybe<double>(length),
+            maybe<double>(length), maybe<double>(length), unknown()};
+}
+
+/// One of the ids in `all`, if there are any.
+template <class IdType, class T>
+std::optional<IdType> one_of(const std::vector<T>& all) {
+    if (all.empty() || !coin())
+        return std::nullopt;
+    return all[*rc::gen::inRange<std::size_t>(0, all.size())].id;
+}
+
+Piece piece(const Project& project, int i) {
+    Piece piece;
+    piece.id = {fmt::format("piece-{}", i)};
+    piece.title = text();
+    piece.frame = project.frames[*rc::gen::inRange<std::size_t>(0, project.frames.size())].id;
+    piece.mount = one_of<MountId>(project.mounts);
+    piece.print = one_of<PrintId>(project.prints);
+    piece.turned = coin();
+    piece.state = any_of<PieceState>();
+    piece.pinned = coin();
+    if (piece.state != PieceState::waiting)
+        piece.at = Point<Wall>{number(-500, 9000), number(0, 3000)};
+    piece.hanger = hanger();
+    piece.fixing = maybe<FixingTypeId>([] { return FixingTypeId{"strip_large"}; });
+    piece.weighed = maybe<Kilograms>([] { return Kilograms{number(1, 20, 1000)}; });
+    piece.unknown = unknown();
+    return piece;
+}
+
+Catalogue own() {
+    Catalogue own;
+    own.materials = some(2, [](int i) {
+        return Material{{fmt::format("material-{}", i)},
+                        text(),
+                        number(100, 500),
+                        number(500, 900),
+                        text(),
+                        unknown()};
+    });
+    own.fixings = some(2, [](int i) {
+        return FixingType{{fmt::format("fixing-{}", i)},
+                          text(),
+                          any_of<FixingKind>(),
+                          Kilograms{number(1, 9, 1000)},
+                          {number(5, 40), number(5, 99)},
+                          text(),
+                          unknown()};
+    });
+    own.sizes = some(2, [](int i) {
+        return NamedSize{
+            fmt::format("size-{}", i), {number(50, 500), number(500, 900)}, text(), unknown()};
+    });
+    own.unknown = unknown();
+    return own;
+}
+
+Project project() {
+    Project project;
+    project.title = text();
+    project.unit =
+        *rc::gen::element(units::LengthUnit::mm, units::LengthUnit::cm, units::LengthUnit::inch);
+    project.room = room();
+    project.style = style();
+    project.frames = some(3, frame);
+    project.mounts = some(2, mount);
+    project.prints = some(2, print);
+    if (!project.frames.empty())
+        project.pieces = some(4, [&project](int i) { return piece(project, i); });
+    project.stock = some(2, [](int i) {
+        return Stock{{i == 0 ? "strip_large" : "hook_1"}, *rc::gen::inRange(0, 99), unknown()};
+    });
+    project.own = own();
+    project.datum = {any_of<DatumHeight>(), any_of<DatumSide>(), number(0, 3000), unknown()};
+    project.tape = any_of<TapeClass>();
+    project.unknown = unknown();
+    return project;
+}
+
+}  // namespace
+
+rc::Gen<wall::Project> any_project() {
+    return rc::gen::exec(project);
+}
+
+}  // namespace wallwright::store
+
+namespace wallwright::wall {
+
+void showValue(const Project& project, std::ostream& out) {
+    out << store::write_project(project);
+}
+
+}  // namespace wallwright::wall
