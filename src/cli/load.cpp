@@ -19,6 +19,8 @@ Result<Loaded> load(const Common& common) {
     const units::LengthUnit shown =
         common.units.empty() ? project->unit : units::parse_unit(common.units).value();
     const wall::Catalogue catalogue = store::catalogue_for(project->own);
+    if (const auto unknown = wall::unknown_names(*project, catalogue); !unknown.empty())
+        return fail(within(common.file, unknown.front()));
     const std::string folder = std::filesystem::path(common.file).parent_path().string();
     return Loaded{std::move(*project), catalogue, folder, shown};
 }

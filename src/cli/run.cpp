@@ -12,7 +12,8 @@ constexpr AddCommand kCommands[] = {add_new,  add_list,   add_check, add_even,
                                     add_hang, add_sheets, add_draw};
 
 constexpr const char* kFooter =
-    "Lengths may be typed as 42, 42cm, \"16 1/2 in\" or 420mm; without a unit they are in mm.\n"
+    "Lengths may be typed as 42, 42cm, \"16 1/2 in\" or 420mm; without a unit they are in the "
+    "project's own.\n"
     "Exit status: 0 fine, 1 the wall has a stop finding, 2 unusable words or input.";
 
 int answer(const Chosen& chosen, std::ostream& out, std::ostream& err) {

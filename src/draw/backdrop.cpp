@@ -1,9 +1,10 @@
 #include "draw/backdrop.h"
 
-#include <algorithm>
-
 #include "draw/paths.h"
 #include "draw/tint.h"
+
+#include <algorithm>
+#include <iterator>
 
 namespace wallwright::draw {
 
@@ -45,8 +46,10 @@ void add_skirting(Board& board, const Points& floor) {
     if (height <= 0)
         return;
     Points corners = floor;
-    for (auto point = floor.rbegin(); point != floor.rend(); ++point)
-        corners.push_back({point->x, point->y + height});
+    std::transform(floor.rbegin(), floor.rend(), std::back_inserter(corners),
+                   [height](Point<Wall> point) {
+                       return Point<Wall>{point.x, point.y + height};
+                   });
     const wall::Colour colour = lighter(board.plate.colour, 0.6);
     board.add(polygon(corners, {own(colour), Stroke{own(darker(colour, 0.3)), 0.18}}));
 }
@@ -86,7 +89,8 @@ Points floor_line(const Polygon& outline) {
 
 Points part_on_wall(const Polygon& outline, const Rect<Wall>& rect) {
     Points corners = outline.corners;
-    for (const Side side : {Side{1, 0, rect.min.x}, Side{-1, 0, -rect.max.x}, Side{0, 1, rect.min.y}, Side{0, -1, -rect.max.y}})
+    for (const Side side : {Side{1, 0, rect.min.x}, Side{-1, 0, -rect.max.x},
+                            Side{0, 1, rect.min.y}, Side{0, -1, -rect.max.y}})
         corners = clipped(corners, side);
     return corners;
 }

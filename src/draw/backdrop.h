@@ -1,9 +1,9 @@
 // What stands behind the pieces: wall, floor, skirting, cable zones, furniture and fixtures.
 #pragma once
 
-#include <vector>
-
 #include "draw/board.h"
+
+#include <vector>
 
 namespace wallwright::draw {
 
@@ -21,7 +21,7 @@ void add_furnishings(Board& board);
 /// The lower edge of the outline from left to right: level, or up a stair.
 std::vector<geometry::Point<geometry::Wall>> floor_line(const geometry::Polygon& outline);
 /// The part of the rectangle that is on the wall, as a polygon; empty when none is.
-std::vector<geometry::Point<geometry::Wall>> part_on_wall(const geometry::Polygon& outline,
-                                                          const geometry::Rect<geometry::Wall>& rect);
+std::vector<geometry::Point<geometry::Wall>> part_on_wall(
+    const geometry::Polygon& outline, const geometry::Rect<geometry::Wall>& rect);
 
 }  // namespace wallwright::draw

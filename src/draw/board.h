@@ -1,12 +1,12 @@
 // The drawing board: what the parts of an elevation share while it is drawn.
 #pragma once
 
-#include <span>
-#include <string>
-
 #include "draw/elevation.h"
 #include "draw/furnishings.h"
 #include "draw/labels.h"
+
+#include <span>
+#include <string>
 
 namespace wallwright::draw {
 
@@ -31,12 +31,14 @@ struct Board {
     }
     /// Adds the text and takes its room.
     void add_label(const Text<geometry::Wall>& text);
-    /// Adds the first text whose room is free and inside the wall's outline; false when there is none.
+    /// Adds the first text whose room is free and inside the wall's outline; false when there is
+    /// none.
     bool add_first_free(std::span<const Text<geometry::Wall>> choices);
 };
 
 /// A label in a dimension's ink on the wall's own colour.
-Text<geometry::Wall> label_on(const Board& board, geometry::Point<geometry::Wall> at, std::string text, Align align);
+Text<geometry::Wall> label_on(const Board& board, geometry::Point<geometry::Wall> at,
+                              std::string text, Align align);
 
 /// Around all shapes, texts as estimated at `scale`.
 geometry::Rect<geometry::Wall> extent_of(const Shapes& shapes, double scale);

@@ -1,9 +1,9 @@
 #include "draw/dimensions.h"
 
+#include "draw/paths.h"
+
 #include <algorithm>
 #include <cmath>
-
-#include "draw/paths.h"
 
 namespace wallwright::draw {
 
@@ -16,11 +16,11 @@ using spacing::Axis;
 const Stroke kThin{{Ink::dimension}, 0.18};
 const Stroke kTick{{Ink::dimension}, 0.35};
 
-constexpr double kTickReach = 1.0;    // mm on paper from the end of the line along both axes
-constexpr double kOverrun = 1.0;      // mm on paper of dimension and extension lines past each other
+constexpr double kTickReach = 1.0;  // mm on paper from the end of the line along both axes
+constexpr double kOverrun = 1.0;    // mm on paper of dimension and extension lines past each other
 constexpr double kExtensionGap = 0.8;  // mm on paper between a feature and its extension line
-constexpr double kLift = 3.1;         // mm on paper by which a figure without room goes up
-constexpr double kFigureAir = 2.2;    // mm on paper that a figure leaves free in its span
+constexpr double kLift = 2.8;          // mm on paper by which a figure without room goes up
+constexpr double kFigureAir = 2.0;     // mm on paper that a figure leaves free in its span
 
 Point<Wall> point(Axis axis, double along, double across) {
     return axis == Axis::horizontal ? Point<Wall>{along, across} : Point<Wall>{across, along};
@@ -35,7 +35,8 @@ void tidy(std::vector<Stop>& stops) {
     stops.erase(std::unique(stops.begin(), stops.end(), same), stops.end());
 }
 
-/// The figures of one chain: above the line in reading direction, which for a standing line is to its left.
+/// The figures of one chain: above the line in reading direction, which for a standing line is to
+/// its left.
 class Figures {
   public:
     Figures(Board& board, const Chain& chain) : board_(board), chain_(chain) {}
@@ -45,35 +46,47 @@ class Figures {
         const double from = chain_.stops[index].at;
         const double to = chain_.stops[index + 1].at;
         const std::string figure = board_.figure(to - from);
-        const double needed = board_.on_wall(estimated_width(figure, kFigureSize) + kFigureAir);
-        const double middle = (from + to) / 2;
-        if (needed <= to - from && try_between(figure, from + needed / 2, to - needed / 2))
+        for (const double size : {kFigureSize, kSmallFigureSize})
+            if (try_between(figure, size, from, to))
+                return;
+        const double beyond = board_.on_wall(kOverrun) + needed(figure, kFigureSize) / 2;
+        if (index == 0 && try_at(figure, kFigureSize, from - beyond))
             return;
-        if (index == 0 && try_at(figure, from - board_.on_wall(kOverrun) - needed / 2, 0))
+        if (index + 2 == chain_.stops.size() && try_at(figure, kFigureSize, to + beyond))
             return;
-        if (index + 2 == chain_.stops.size() && try_at(figure, to + board_.on_wall(kOverrun) + needed / 2, 0))
-            return;
-        if (try_at(figure, middle, kLift))
-            board_.add(line(point(chain_.axis, middle, chain_.line), above(middle, kLift), kThin));
+        lift(figure, (from + to) / 2);
     }
 
   private:
+    [[nodiscard]] double needed(const std::string& figure, double size) const {
+        return board_.on_wall(estimated_width(figure, size) + kFigureAir);
+    }
+
     [[nodiscard]] Point<Wall> above(double along, double paper_mm) const {
         const double sign = chain_.axis == Axis::horizontal ? 1 : -1;
         return point(chain_.axis, along, chain_.line + sign * board_.on_wall(paper_mm));
     }
 
     /// In the middle, else to either side of what crosses there.
-    bool try_between(const std::string& figure, double first, double last) {
-        for (const double share : {0.5, 0.25, 0.75, 0.0, 1.0})
-            if (try_at(figure, first + share * (last - first), 0))
+    bool try_between(const std::string& figure, double size, double from, double to) {
+        const double spare = to - from - needed(figure, size);
+        if (spare < 0)
+            return false;
+        for (const double share : {0.0, -0.5, 0.5, -1.0, 1.0})
+            if (try_at(figure, size, (from + to + share * spare) / 2))
                 return true;
         return false;
     }
 
-    bool try_at(const std::string& figure, double along, double lift) {
+    /// Above its place, with a line that leads to it.
+    void lift(const std::string& figure, double middle) {
+        if (try_at(figure, kSmallFigureSize, middle, kLift))
+            board_.add(line(point(chain_.axis, middle, chain_.line), above(middle, kLift), kThin));
+    }
+
+    bool try_at(const std::string& figure, double size, double along, double lift = 0) {
         Text<Wall> text{above(along, kFigureGap + lift), figure};
-        text.size = kFigureSize;
+        text.size = size;
         text.paint.ink = Ink::dimension;
         text.align = Align::centre;
         text.upward = chain_.axis == Axis::vertical;
@@ -89,12 +102,15 @@ class Figures {
 
 void add_lines(Board& board, const Chain& chain) {
     for (const Stop& stop : chain.stops)
-        add_extension(board, point(chain.axis, stop.at, stop.feature), point(chain.axis, stop.at, chain.line));
+        add_extension(board, point(chain.axis, stop.at, stop.feature),
+                      point(chain.axis, stop.at, chain.line));
     for (std::size_t i = 0; i + 1 < chain.stops.size(); ++i) {
         const double from = chain.stops[i].at;
         const double to = chain.stops[i + 1].at;
         add_dimension_line(board, chain.axis, chain.line, from, to);
-        board.room.take(Rect<Wall>{point(chain.axis, from, chain.line), point(chain.axis, to, chain.line)}.grown(kThinness));
+        board.room.take(
+            Rect<Wall>{point(chain.axis, from, chain.line), point(chain.axis, to, chain.line)}
+                .grown(kThinness));
     }
 }
 
@@ -116,7 +132,8 @@ void add_dimension_line(Board& board, Axis axis, double across, double from, dou
     const double reach = board.on_wall(kTickReach);
     for (const double along : {from, to}) {
         const Point<Wall> end = point(axis, along, across);
-        board.add(line<Wall>({end.x - reach, end.y - reach}, {end.x + reach, end.y + reach}, kTick));
+        board.add(
+            line<Wall>({end.x - reach, end.y - reach}, {end.x + reach, end.y + reach}, kTick));
     }
 }
 

@@ -1,8 +1,8 @@
 #include "draw/drawing.h"
 
-#include <cmath>
-
 #include <fmt/format.h>
+
+#include <cmath>
 
 namespace wallwright::draw {
 
@@ -36,7 +36,8 @@ Hatch<Page> placed(const Hatch<Wall>& hatch, const ToPage& to_page) {
 }
 
 Text<Page> placed(const Text<Wall>& text, const ToPage& to_page) {
-    return {to_page(text.at), text.text, text.size, text.paint, text.align, text.bold, text.upward, text.plate};
+    return {to_page(text.at), text.text, text.size,   text.paint,
+            text.align,       text.bold, text.upward, text.plate};
 }
 
 Image<Page> placed(const Image<Wall>& image, const ToPage& to_page) {
@@ -73,7 +74,8 @@ std::string words(const Paint& paint) {
 }
 
 std::string words(const Stroke& stroke) {
-    return fmt::format("{} {} {}", words(stroke.paint), number(stroke.width), wall::name_of(stroke.type));
+    return fmt::format("{} {} {}", words(stroke.paint), number(stroke.width),
+                       wall::name_of(stroke.type));
 }
 
 template <class Space>
@@ -81,7 +83,8 @@ std::string line_of(const Path<Space>& path) {
     std::string line = "path M " + words(path.start);
     for (const Step<Space>& step : path.steps) {
         if (step.controls)
-            line += " C " + words(step.controls->first) + " " + words(step.controls->second) + " " + words(step.to);
+            line += " C " + words(step.controls->first) + " " + words(step.controls->second) + " " +
+                    words(step.to);
         else
             line += " L " + words(step.to);
     }
@@ -107,8 +110,8 @@ std::string line_of(const Hatch<Space>& hatch) {
 
 template <class Space>
 std::string line_of(const Text<Space>& text) {
-    std::string line = fmt::format("text {} {} {} {}", words(text.at), wall::name_of(text.align), number(text.size),
-                                   words(text.paint));
+    std::string line = fmt::format("text {} {} {} {}", words(text.at), wall::name_of(text.align),
+                                   number(text.size), words(text.paint));
     if (text.bold)
         line += " bold";
     if (text.upward)
@@ -120,7 +123,8 @@ std::string line_of(const Text<Space>& text) {
 
 template <class Space>
 std::string line_of(const Image<Space>& image) {
-    return fmt::format("image {} \"{}\" else {}", words(image.place), image.file, words(image.instead));
+    return fmt::format("image {} \"{}\" else {}", words(image.place), image.file,
+                       words(image.instead));
 }
 
 template <class Space>
@@ -142,8 +146,8 @@ PageDrawing placed_on_page(const WallDrawing& drawing, const ToPage& to_page) {
     PageDrawing on_page{to_page(drawing.extent), {}};
     on_page.shapes.reserve(drawing.shapes.size());
     for (const Shape<Wall>& shape : drawing.shapes)
-        on_page.shapes.push_back(
-            std::visit([&to_page](const auto& one) { return Shape<Page>(placed(one, to_page)); }, shape));
+        on_page.shapes.push_back(std::visit(
+            [&to_page](const auto& one) { return Shape<Page>(placed(one, to_page)); }, shape));
     return on_page;
 }
 

@@ -1,8 +1,5 @@
 #include "draw/elevation.h"
 
-#include <algorithm>
-#include <iterator>
-
 #include "draw/dimensions.h"
 #include "draw/fixing_lines.h"
 #include "draw/framed.h"
@@ -11,6 +8,9 @@
 #include "draw/paths.h"
 #include "draw/tint.h"
 #include "draw/waiting.h"
+
+#include <algorithm>
+#include <iterator>
 
 namespace wallwright::draw {
 
@@ -40,7 +40,8 @@ void add_notes(Board& board) {
 
 WallDrawing finished(Board board) {
     constexpr double kMargin = 1;  // mm on paper
-    const Rect<Wall> extent = extent_of(board.shapes, board.options.scale).grown(board.on_wall(kMargin));
+    const Rect<Wall> extent =
+        extent_of(board.shapes, board.options.scale).grown(board.on_wall(kMargin));
     return {extent, std::move(board.shapes)};
 }
 
@@ -60,8 +61,10 @@ rules::Assessment only(const rules::Assessment& assessment, const spacing::Group
     };
     rules::Assessment part;
     part.groups = {group};
-    std::copy_if(assessment.hangings.begin(), assessment.hangings.end(), std::back_inserter(part.hangings), in_group);
-    std::copy_if(assessment.marks.marks.begin(), assessment.marks.marks.end(), std::back_inserter(part.marks.marks), in_group);
+    std::copy_if(assessment.hangings.begin(), assessment.hangings.end(),
+                 std::back_inserter(part.hangings), in_group);
+    std::copy_if(assessment.marks.marks.begin(), assessment.marks.marks.end(),
+                 std::back_inserter(part.marks.marks), in_group);
     return part;
 }
 
@@ -78,8 +81,8 @@ void add_own_measures(Board& board) {
 
 }  // namespace
 
-WallDrawing group_detail(const wall::Project& project, const rules::Assessment& assessment, const ElevationOptions& options,
-                         const spacing::Group& group) {
+WallDrawing group_detail(const wall::Project& project, const rules::Assessment& assessment,
+                         const ElevationOptions& options, const spacing::Group& group) {
     constexpr double kGround = 6;  // mm on paper of wall around the group
     const wall::Project alone = only(project, group);
     const rules::Assessment part = only(assessment, group);
@@ -93,8 +96,10 @@ WallDrawing group_detail(const wall::Project& project, const rules::Assessment& 
     return finished(std::move(board));
 }
 
-WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment, const ElevationOptions& options) {
-    Board board{project, assessment, options, geometry::bounds(project.room.outline), own(wash(project.room.colour))};
+WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment,
+                      const ElevationOptions& options) {
+    Board board{project, assessment, options, geometry::bounds(project.room.outline),
+                own(wash(project.room.colour))};
     add_wall(board);
     if (options.dimensions)
         add_outer_measures(board);

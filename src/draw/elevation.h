@@ -1,34 +1,41 @@
 // The wall as an architect would draw it.
 #pragma once
 
-#include <string>
-
 #include "draw/drawing.h"
 #include "rules/assess.h"
+
+#include <string>
 
 namespace wallwright::draw {
 
 struct ElevationOptions {
-    double scale = 0.05;        ///< mm on paper for one mm of wall: 0.05 is 1:20. Labels are kept apart for this scale.
-    bool dimensions = true;     ///< Chains of gaps, heights, widths, the centre line.
-    bool fixings = true;        ///< Marks as crosses with their numbers, strips and cords as hidden lines.
-    bool zones = true;          ///< Cable zones hatched.
-    bool waiting = true;        ///< Waiting pieces stand in a band of floor below the wall, at its scale.
-    bool letters = true;        ///< Each piece with its letter (draw/letters.h).
-    bool pictures = true;       ///< The prints' own pictures; otherwise flat colour.
-    std::string picture_folder; ///< Where the prints' file names start from.
+    double scale = 0.05;  ///< mm on paper for one mm of wall: 0.05 is 1:20. Labels are kept apart
+                          ///< for this scale.
+    bool dimensions = true;  ///< Chains of gaps, heights, widths, the centre line.
+    bool fixings =
+        true;           ///< Marks as crosses with their numbers, strips and cords as hidden lines.
+    bool zones = true;  ///< Cable zones hatched.
+    bool waiting = true;  ///< Waiting pieces stand in a band of floor below the wall, at its scale.
+    bool letters = true;  ///< Each piece with its letter (draw/letters.h).
+    bool pictures = true;        ///< The prints' own pictures; otherwise flat colour.
+    std::string picture_folder;  ///< Where the prints' file names start from.
 };
 
-/// Wall, skirting, floor, furniture, fixtures, pieces with moulding, mount, bevel and picture; then what the options ask.
-/// The wall's colour is a thin wash, so that figures can be read on any. All lengths are labelled in the project's unit.
-WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment, const ElevationOptions& options);
+/// Wall, skirting, floor, furniture, fixtures, pieces with moulding, mount, bevel and picture; then
+/// what the options ask. The wall's colour is a thin wash, so that figures can be read on any. All
+/// lengths are labelled in the project's unit.
+WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment,
+                      const ElevationOptions& options);
 
-/// One group alone at a larger scale: its pieces with letters, marks, fixings and gaps, its own width and height.
-WallDrawing group_detail(const wall::Project& project, const rules::Assessment& assessment, const ElevationOptions& options,
-                         const spacing::Group& group);
+/// One group alone at a larger scale: its pieces with letters, marks, fixings and gaps, its own
+/// width and height.
+WallDrawing group_detail(const wall::Project& project, const rules::Assessment& assessment,
+                         const ElevationOptions& options, const spacing::Group& group);
 
-/// The waiting pieces alone, for a page that has room for them somewhere else: in rows at most `width` mm wide, unless one
-/// piece is wider, each row on a floor line of its own and the last on y = 0.
-WallDrawing waiting_pieces(const wall::Project& project, const ElevationOptions& options, double width);
+/// The waiting pieces alone, for a page that has room for them somewhere else: in rows at most
+/// `width` mm wide, unless one piece is wider, each row on a floor line of its own and the last on
+/// y = 0.
+WallDrawing waiting_pieces(const wall::Project& project, const ElevationOptions& options,
+                           double width);
 
 }  // namespace wallwright::draw

@@ -1,10 +1,10 @@
 #include "draw/fixing_lines.h"
 
-#include <algorithm>
-
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "rules/scene.h"
+
+#include <algorithm>
 
 namespace wallwright::draw {
 
@@ -17,11 +17,14 @@ const Stroke kHidden{{Ink::hidden}, 0.18, LineType::dashed};
 /// Under hidden lines and crosses, so that they show on a dark frame.
 const Stroke kHalo{{Ink::paper, {}, 0.75}, 0.5};
 
-constexpr double kCross = 1.4;     // mm on paper from a cross's middle to its ends, less on a small piece
+constexpr double kCross =
+    1.4;  // mm on paper from a cross's middle to its ends, less on a small piece
 constexpr double kCrossShare = 0.13;  // of the piece's smaller side
+constexpr double kNumbered =
+    7.5;  // mm on paper of a piece's smaller side for its marks to have numbers
 constexpr double kLetterSize = 1.8;  // mm on paper
 constexpr double kRingAir = 1.5;     // mm on paper that a ring leaves free on its piece
-constexpr double kNumberAir = 0.7;  // mm on paper between a cross and its number
+constexpr double kNumberAir = 0.7;   // mm on paper between a cross and its number
 
 void add_hidden(Board& board, Path<Wall> path) {
     path.stroke = kHalo;
@@ -31,7 +34,8 @@ void add_hidden(Board& board, Path<Wall> path) {
 }
 
 /// From ring to ring over the hooks, which `points` are.
-void add_cord(Board& board, const hanging::Hanging& hanging, const Rect<Wall>& place, const wall::Hanger& hanger) {
+void add_cord(Board& board, const hanging::Hanging& hanging, const Rect<Wall>& place,
+              const wall::Hanger& hanger) {
     const double across = hanger.ring_spacing.value_or(0) / 2;
     const double rings = place.max.y - hanger.drop.value_or(0);
     std::vector<Point<Wall>> points{{place.centre().x - across, rings}};
@@ -41,8 +45,10 @@ void add_cord(Board& board, const hanging::Hanging& hanging, const Rect<Wall>& p
     add_hidden(board, lines(points, kHidden));
 }
 
-/// Beside the cross, at a corner toward the piece's middle and at a hook away from it; then on its other sides.
-std::vector<Text<Wall>> number_choices(const Board& board, const hanging::Mark& mark, double toward) {
+/// Beside the cross, at a corner toward the piece's middle and at a hook away from it; then on its
+/// other sides.
+std::vector<Text<Wall>> number_choices(const Board& board, const hanging::Mark& mark,
+                                       double toward) {
     const double beside = board.on_wall(kNumberAir + 0.6);
     const double below = mark.at.y - board.on_wall(kCross + kNumberAir + 1.8);
     const double above = mark.at.y + board.on_wall(kNumberAir + 0.4);
@@ -78,7 +84,8 @@ double ring_radius(const std::string& letters) {
     return letters.size() > 1 ? 2.7 : 2.3;
 }
 
-Text<Wall> letter_text(const Board& board, Point<Wall> middle, const std::string& letters, Ink ink) {
+Text<Wall> letter_text(const Board& board, Point<Wall> middle, const std::string& letters,
+                       Ink ink) {
     Text<Wall> text{{middle.x, middle.y - board.on_wall(kLetterSize / 2)}, letters};
     text.size = kLetterSize;
     text.bold = true;
@@ -94,7 +101,8 @@ void add_bare_letter(Board& board, Point<Wall> middle, const std::string& letter
     board.add_label(text);
 }
 
-std::optional<Rect<Wall>> place_in(const std::vector<wall::Placed>& placed, const wall::PieceId& id) {
+std::optional<Rect<Wall>> place_in(const std::vector<wall::Placed>& placed,
+                                   const wall::PieceId& id) {
     for (const wall::Placed& one : placed)
         if (one.id == id)
             return one.place;
@@ -106,15 +114,25 @@ double reach_on(const Board& board, const std::optional<Rect<Wall>>& place) {
     return place ? std::min(most, kCrossShare * std::min(place->width(), place->height())) : most;
 }
 
-/// The first number that is free, and inside its own piece or clear of all pieces.
+bool is_large_enough(const Board& board, const Rect<Wall>& place) {
+    return std::min(place.width(), place.height()) >= board.on_wall(kNumbered);
+}
+
+/// The first number that is free, and inside its own piece or clear of all pieces. None for a piece
+/// that is very small on paper, since its neighbours' numbers could not be told from its own.
 void add_number(Board& board, const hanging::Mark& mark, const std::vector<wall::Placed>& placed) {
     const auto own_place = place_in(placed, mark.piece);
+    if (own_place && !is_large_enough(board, *own_place))
+        return;
     const bool right = own_place && mark.at.x > own_place->centre().x;
     const double toward = right == (mark.kind == hanging::MarkKind::corner) ? -1 : 1;
     for (const Text<Wall>& choice : number_choices(board, mark, toward)) {
         const Rect<Wall> box = estimated_box(choice, board.options.scale);
-        const bool inside = own_place && own_place->contains(box.min) && own_place->contains(box.max);
-        const auto meets = [&box](const wall::Placed& one) { return geometry::overlaps(one.place, box); };
+        const bool inside =
+            own_place && own_place->contains(box.min) && own_place->contains(box.max);
+        const auto meets = [&box](const wall::Placed& one) {
+            return geometry::overlaps(one.place, box);
+        };
         if (!inside && std::any_of(placed.begin(), placed.end(), meets))
             continue;
         if (board.add_first_free({&choice, 1}))
@@ -131,7 +149,7 @@ void add_hidden_fixings(Board& board) {
         if (!place)
             continue;
         for (const hanging::Fixing& fixing : hanging.fixings)
-            add_hidden(board, box(rules::place_of(fixing), {}));
+            add_hidden(board, box(hanging::covered_by(fixing), {}));
         if (hanging.cord && !hanging.fixings.empty())
             add_cord(board, hanging, *place, hanging::complete(piece->hanger, place->size()));
     }

@@ -1,10 +1,11 @@
-// One piece as it looks from the front: a soft shadow, the moulding with its mitres, mount, window and picture.
+// One piece as it looks from the front: a soft shadow, the moulding with its mitres, mount, window
+// and picture.
 #pragma once
-
-#include <string>
 
 #include "draw/furnishings.h"
 #include "wall/project.h"
+
+#include <string>
 
 namespace wallwright::draw {
 

@@ -1,11 +1,12 @@
-// What stands before the wall and what is built into it, as an architect would sketch it. Each silhouette fills its rectangle
-// and keeps parts that have a usual size (legs, handles, slats) near that size.
+// What stands before the wall and what is built into it, as an architect would sketch it. Each
+// silhouette fills its rectangle and keeps parts that have a usual size (legs, handles, slats) near
+// that size.
 #pragma once
-
-#include <vector>
 
 #include "draw/drawing.h"
 #include "wall/room.h"
+
+#include <vector>
 
 namespace wallwright::draw {
 

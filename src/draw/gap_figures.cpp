@@ -1,8 +1,8 @@
 #include "draw/gap_figures.h"
 
-#include <algorithm>
-
 #include "draw/dimensions.h"
+
+#include <algorithm>
 
 namespace wallwright::draw {
 
@@ -14,8 +14,9 @@ using spacing::Axis;
 using spacing::Gap;
 
 constexpr std::size_t kFewGaps = 8;
-constexpr double kOutside = 2;  // mm on paper from the pieces to a dimension beside them
-constexpr double kAir = 0.5;    // mm on paper between a figure and what is next to it
+constexpr double kLeastGap = 1.8;  // mm on paper: in less, two strokes run into each other
+constexpr double kOutside = 2;     // mm on paper from the pieces to a dimension beside them
+constexpr double kAir = 0.5;       // mm on paper between a figure and what is next to it
 
 /// One way to draw a gap: where its dimension line runs, and its figure.
 struct Choice {
@@ -39,8 +40,12 @@ std::vector<Choice> choices_up(const Board& board, const Gap& gap) {
         const double x = place.min.x + share * place.width();
         choices.push_back({x, small_figure(board, gap, {x + air, base}, Align::left), false});
     }
-    choices.push_back({place.max.x + outside, small_figure(board, gap, {place.max.x + outside + air, base}, Align::left), true});
-    choices.push_back({place.min.x - outside, small_figure(board, gap, {place.min.x - outside - air, base}, Align::right), true});
+    choices.push_back({place.max.x + outside,
+                       small_figure(board, gap, {place.max.x + outside + air, base}, Align::left),
+                       true});
+    choices.push_back({place.min.x - outside,
+                       small_figure(board, gap, {place.min.x - outside - air, base}, Align::right),
+                       true});
     return choices;
 }
 
@@ -53,13 +58,18 @@ std::vector<Choice> choices_across(const Board& board, const Gap& gap) {
     const double over = place.max.y + outside;
     const double under = place.min.y - outside;
     std::vector<Choice> choices;
-    choices.push_back({over, small_figure(board, gap, {middle, over + board.on_wall(1.3)}, Align::centre), true});
     choices.push_back(
-        {under, small_figure(board, gap, {middle, under - board.on_wall(1.5 + kSmallFigureSize)}, Align::centre), true});
+        {over, small_figure(board, gap, {middle, over + board.on_wall(1.3)}, Align::centre), true});
+    choices.push_back(
+        {under,
+         small_figure(board, gap, {middle, under - board.on_wall(1.5 + kSmallFigureSize)},
+                      Align::centre),
+         true});
     for (const double share : {0.5, 0.25, 0.75}) {
         const double y = place.min.y + share * place.height();
         choices.push_back({y, small_figure(board, gap, {middle, y + lift}, Align::centre), false});
-        Text<Wall> upward = small_figure(board, gap, {middle + board.on_wall(0.36 * kSmallFigureSize), y + lift}, Align::left);
+        Text<Wall> upward = small_figure(
+            board, gap, {middle + board.on_wall(0.36 * kSmallFigureSize), y + lift}, Align::left);
         upward.upward = true;
         choices.push_back({y, upward, false});
     }
@@ -88,7 +98,8 @@ void add_extensions(Board& board, const Gap& gap, double line) {
 }
 
 bool add_gap(Board& board, const Gap& gap) {
-    for (const Choice& choice : gap.axis == Axis::horizontal ? choices_across(board, gap) : choices_up(board, gap)) {
+    for (const Choice& choice :
+         gap.axis == Axis::horizontal ? choices_across(board, gap) : choices_up(board, gap)) {
         const Rect<Wall> line = line_box(board, gap, choice.line);
         if (!board.room.is_free(line.grown(-0.01)) || !board.add_first_free({&choice.figure, 1}))
             continue;
@@ -124,7 +135,7 @@ void add_gap_figures(Board& board, const spacing::Group& group) {
     bool shown_up = false;
     for (const Gap& gap : group.gaps) {
         bool& shown = gap.axis == Axis::horizontal ? shown_across : shown_up;
-        if (!(one_each_way && shown) && gap.size > 0)
+        if (!(one_each_way && shown) && gap.size * board.options.scale >= kLeastGap)
             shown = add_gap(board, gap) || shown;
     }
 }

@@ -1,14 +1,14 @@
 #include "draw/inner_measures.h"
 
-#include <algorithm>
-
-#include <fmt/format.h>
-
 #include "draw/dimensions.h"
 #include "draw/gap_figures.h"
 #include "draw/paths.h"
 #include "rules/above_furniture.h"
 #include "rules/wording.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
 
 namespace wallwright::draw {
 
@@ -23,12 +23,14 @@ constexpr double kAir = 0.9;     // mm on paper between a line and its label
 
 /// The scene that the rules saw; it points into project and assessment.
 rules::Scene scene_of(const Board& board) {
-    rules::Scene scene{board.project, board.project.own, board.assessment.groups, board.assessment.zones, {}};
+    rules::Scene scene{
+        board.project, board.project.own, board.assessment.groups, board.assessment.zones, {}};
     for (const hanging::Hanging& hanging : board.assessment.hangings) {
         const wall::Piece* piece = wall::find(board.project, hanging.piece);
         const auto place = piece == nullptr ? std::nullopt : wall::place_of(board.project, *piece);
         if (place)
-            scene.pieces.push_back({piece, &wall::frame_of(board.project, *piece), &hanging, *place});
+            scene.pieces.push_back(
+                {piece, &wall::frame_of(board.project, *piece), &hanging, *place});
     }
     return scene;
 }
@@ -55,7 +57,8 @@ void add_clearance(Board& board, const rules::Above& above) {
 }
 
 /// Above the group, below it, and then where its ends are.
-std::vector<Text<Wall>> note_choices(const Board& board, const Rect<Wall>& around, const std::string& note) {
+std::vector<Text<Wall>> note_choices(const Board& board, const Rect<Wall>& around,
+                                     const std::string& note) {
     const double above = around.max.y + board.on_wall(1.6);
     const double below = around.min.y - board.on_wall(1.6 + kSmallFigureSize);
     std::vector<Text<Wall>> choices;
@@ -77,7 +80,8 @@ void add_group_note(Board& board, const spacing::Group& group, const wall::Furni
 void add_line_label(Board& board, double y, const std::string& words, Ink ink) {
     constexpr double kStep = 8;  // mm on paper
     for (const double lift : {kAir, -kAir - kSmallFigureSize})
-        for (double x = board.wall.max.x - board.on_wall(1.5); x > board.wall.min.x; x -= board.on_wall(kStep)) {
+        for (double x = board.wall.max.x - board.on_wall(1.5); x > board.wall.min.x;
+             x -= board.on_wall(kStep)) {
             Text<Wall> label = label_on(board, {x, y + board.on_wall(lift)}, words, Align::right);
             label.paint.ink = ink;
             if (board.add_first_free({&label, 1}))
@@ -94,7 +98,8 @@ bool shows_centre_line(const Board& board) {
 }
 
 bool shows_level_line(const Board& board) {
-    return board.project.datum.height == wall::DatumHeight::level_line && reaches(board, board.project.datum.level_line);
+    return board.project.datum.height == wall::DatumHeight::level_line &&
+           reaches(board, board.project.datum.level_line);
 }
 
 void take_what_stands(Board& board) {
@@ -106,7 +111,8 @@ void take_what_stands(Board& board) {
         board.room.take(fixture.place);
 }
 
-const wall::Furniture* main_furniture(const std::vector<rules::Above>& all, const spacing::Group& group) {
+const wall::Furniture* main_furniture(const std::vector<rules::Above>& all,
+                                      const spacing::Group& group) {
     const auto found = std::find_if(all.begin(), all.end(), [&group](const rules::Above& one) {
         return one.group == &group && one.main;
     });
@@ -127,14 +133,17 @@ void add_height_lines(Board& board) {
         add(board.project.datum.level_line, Ink::mark, LineType::continuous);
 }
 
-std::vector<std::string> group_notes(const Board& board, const spacing::Group& group, const wall::Furniture* furniture) {
+std::vector<std::string> group_notes(const Board& board, const spacing::Group& group,
+                                     const wall::Furniture* furniture) {
     const std::string gaps = gap_note(board, group);
     std::vector<std::string> notes;
     if (furniture != nullptr) {
-        const std::string share = fmt::format("group {} = {:.2f} of {}", board.figure(group.bounds.width()),
-                                              group.bounds.width() / furniture->place.width(), rules::title_of(*furniture));
+        const std::string share = fmt::format(
+            "group {} = {:.2f} of {}", board.figure(group.bounds.width()),
+            group.bounds.width() / furniture->place.width(), rules::title_of(*furniture));
         notes.push_back(gaps.empty() ? share : share + ", " + gaps);
-        notes.push_back(gaps.empty() ? fmt::format("{:.2f} of {}", group.bounds.width() / furniture->place.width(),
+        notes.push_back(gaps.empty() ? fmt::format("{:.2f} of {}",
+                                                   group.bounds.width() / furniture->place.width(),
                                                    rules::title_of(*furniture))
                                      : gaps);
     } else if (!gaps.empty()) {
@@ -154,7 +163,8 @@ void add_inner_measures(Board& board) {
                        "level line " + board.figure(board.project.datum.level_line), Ink::mark);
     if (shows_centre_line(board))
         add_line_label(board, board.project.style.centre_height,
-                       "centre line " + board.figure(board.project.style.centre_height), Ink::accent);
+                       "centre line " + board.figure(board.project.style.centre_height),
+                       Ink::accent);
     for (const spacing::Group& group : board.assessment.groups)
         add_group_note(board, group, main_furniture(above, group));
     for (const spacing::Group& group : board.assessment.groups)

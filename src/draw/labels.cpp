@@ -47,7 +47,9 @@ std::vector<std::string> words_of(const std::string& text) {
 
 /// Without its last letter, all bytes of it.
 void drop_letter(std::string& text) {
-    const auto follows = [](char byte) { return (static_cast<std::uint8_t>(byte) & 0xC0U) == 0x80; };
+    const auto follows = [](char byte) {
+        return (static_cast<std::uint8_t>(byte) & 0xC0U) == 0x80;
+    };
     while (!text.empty() && follows(text.back()))
         text.pop_back();
     if (!text.empty())
@@ -64,7 +66,8 @@ std::string shortened(std::string text, double size, double width, bool more) {
 
 }  // namespace
 
-std::vector<std::string> wrapped(const std::string& text, double size, double width, std::size_t most) {
+std::vector<std::string> wrapped(const std::string& text, double size, double width,
+                                 std::size_t most) {
     std::vector<std::string> lines;
     for (const std::string& word : words_of(text)) {
         const std::string longer = lines.empty() ? word : lines.back() + " " + word;
@@ -89,12 +92,16 @@ double estimated_width(std::string_view text, double size, bool bold) {
 
 Rect<Wall> estimated_box(const Text<Wall>& text, double scale) {
     const double length = estimated_width(text.text, text.size, text.bold) / scale;
-    const double start = text.align == Align::left ? 0 : text.align == Align::centre ? -length / 2 : -length;
+    const double start = text.align == Align::left     ? 0
+                         : text.align == Align::centre ? -length / 2
+                                                       : -length;
     const double above = text.size / scale;
     const double below = kTails * text.size / scale;
     if (text.upward)
-        return {{text.at.x - above, text.at.y + start}, {text.at.x + below, text.at.y + start + length}};
-    return {{text.at.x + start, text.at.y - below}, {text.at.x + start + length, text.at.y + above}};
+        return {{text.at.x - above, text.at.y + start},
+                {text.at.x + below, text.at.y + start + length}};
+    return {{text.at.x + start, text.at.y - below},
+            {text.at.x + start + length, text.at.y + above}};
 }
 
 bool LabelRoom::is_free(const Rect<Wall>& place) const {

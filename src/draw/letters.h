@@ -1,10 +1,11 @@
-// Pieces go by letters on paper, since numbers are for marks: ISO 6433 allows capitals as item references.
+// Pieces go by letters on paper, since numbers are for marks: ISO 6433 allows capitals as item
+// references.
 #pragma once
+
+#include "wall/project.h"
 
 #include <cstddef>
 #include <string>
-
-#include "wall/project.h"
 
 namespace wallwright::draw {
 

@@ -1,9 +1,9 @@
 #include "draw/measures.h"
 
+#include "draw/dimensions.h"
+
 #include <algorithm>
 #include <cmath>
-
-#include "draw/dimensions.h"
 
 namespace wallwright::draw {
 
@@ -24,7 +24,9 @@ using Row = std::vector<const Group*>;
 std::vector<Row> rows_of(const std::vector<Group>& groups) {
     std::vector<Row> rows;
     for (const Group& group : groups) {
-        const auto clear = [&group](const Row& row) { return row.back()->bounds.max.x <= group.bounds.min.x; };
+        const auto clear = [&group](const Row& row) {
+            return row.back()->bounds.max.x <= group.bounds.min.x;
+        };
         const auto row = std::find_if(rows.begin(), rows.end(), clear);
         if (row == rows.end())
             rows.push_back({&group});
@@ -46,7 +48,8 @@ double top_at(const Board& board, double x) {
 /// One more chain, further out than the last.
 class Rows {
   public:
-    Rows(const Board& board, Axis axis, double edge, double outward) : board_(board), axis_(axis), edge_(edge), outward_(outward) {}
+    Rows(const Board& board, Axis axis, double edge, double outward)
+        : board_(board), axis_(axis), edge_(edge), outward_(outward) {}
 
     void add(std::vector<Stop> stops) {
         const double out = board_.on_wall(kFirst + kPitch * static_cast<double>(chains_.size()));
@@ -115,8 +118,9 @@ std::vector<Stop> edge_heights(const Board& board, double x) {
 }
 
 bool same_heights(const std::vector<Stop>& a, const std::vector<Stop>& b) {
-    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                      [](const Stop& one, const Stop& other) { return std::abs(one.at - other.at) < 0.5; });
+    return std::equal(
+        a.begin(), a.end(), b.begin(), b.end(),
+        [](const Stop& one, const Stop& other) { return std::abs(one.at - other.at) < 0.5; });
 }
 
 bool reaches(const std::vector<Stop>& stops, double height) {
@@ -138,7 +142,8 @@ void add_group_heights(const Board& board, Rows& columns, bool left) {
     for (const Group& group : board.assessment.groups) {
         const bool nearer_left = group.bounds.centre().x <= board.wall.centre().x;
         const std::pair heights{std::round(group.bounds.min.y), std::round(group.bounds.max.y)};
-        if (nearer_left != left || columns.count() >= kMostColumns || std::count(shown.begin(), shown.end(), heights) > 0)
+        if (nearer_left != left || columns.count() >= kMostColumns ||
+            std::count(shown.begin(), shown.end(), heights) > 0)
             continue;
         shown.push_back(heights);
         const double side = left ? group.bounds.min.x : group.bounds.max.x;
@@ -158,7 +163,9 @@ void measure_heights(const Board& board, std::vector<Chain>& chains) {
     left.add(at_left);
     if (!same_heights(at_left, at_right))
         right.add(at_right);
-    const auto shown = [&](double height) { return reaches(at_left, height) || reaches(at_right, height); };
+    const auto shown = [&](double height) {
+        return reaches(at_left, height) || reaches(at_right, height);
+    };
     if (!shown(board.wall.min.y) || !shown(board.wall.max.y))
         left.add({extreme(board, board.wall.min.y), extreme(board, board.wall.max.y)});
     add_chains_of(left, chains);

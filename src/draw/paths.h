@@ -1,12 +1,12 @@
 // Ready-made paths: lines, boxes, rounded boxes, circles, and a pen for curves.
 #pragma once
 
+#include "draw/drawing.h"
+
 #include <algorithm>
 #include <initializer_list>
 #include <optional>
 #include <vector>
-
-#include "draw/drawing.h"
 
 namespace wallwright::draw {
 
@@ -81,7 +81,8 @@ Path<Space> polygon(const std::vector<Point<Space>>& points, const Look& look) {
 
 template <class Space>
 Path<Space> box(const geometry::Rect<Space>& rect, const Look& look) {
-    return polygon<Space>({rect.min, {rect.max.x, rect.min.y}, rect.max, {rect.min.x, rect.max.y}}, look);
+    return polygon<Space>({rect.min, {rect.max.x, rect.min.y}, rect.max, {rect.min.x, rect.max.y}},
+                          look);
 }
 
 /// The radius is made smaller where the box is too small for it.

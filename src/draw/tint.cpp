@@ -24,7 +24,8 @@ double linear(std::uint8_t channel) {
 }  // namespace
 
 Colour mixed(Colour from, Colour to, double share) {
-    return {mixed(from.red, to.red, share), mixed(from.green, to.green, share), mixed(from.blue, to.blue, share)};
+    return {mixed(from.red, to.red, share), mixed(from.green, to.green, share),
+            mixed(from.blue, to.blue, share)};
 }
 
 Colour lighter(Colour colour, double share) {
@@ -36,7 +37,8 @@ Colour darker(Colour colour, double share) {
 }
 
 double luminance(Colour colour) {
-    return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
+    return 0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) +
+           0.0722 * linear(colour.blue);
 }
 
 double contrast(Colour one, Colour other) {
@@ -48,7 +50,8 @@ double contrast(Colour one, Colour other) {
 Colour wash(Colour colour) {
     constexpr int kSteps = 50;
     for (int step = 0; step < kSteps; ++step)
-        if (const Colour washed = lighter(colour, static_cast<double>(step) / kSteps); luminance(washed) >= kWashLuminance)
+        if (const Colour washed = lighter(colour, static_cast<double>(step) / kSteps);
+            luminance(washed) >= kWashLuminance)
             return washed;
     return {255, 255, 255};
 }

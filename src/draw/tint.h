@@ -16,7 +16,8 @@ double luminance(wall::Colour colour);
 /// (lighter + 0.05) / (darker + 0.05) of the luminances, by WCAG 2.1; at least 1.
 double contrast(wall::Colour one, wall::Colour other);
 
-/// The colour as a thin wash: light enough that the inks for text keep their contrast of 4.5 on it, whatever was chosen.
+/// The colour as a thin wash: light enough that the inks for text keep their contrast of 4.5 on it,
+/// whatever was chosen.
 wall::Colour wash(wall::Colour colour);
 
 /// A paint of its own colour.

@@ -1,12 +1,12 @@
 #include "draw/waiting.h"
 
-#include <algorithm>
-
 #include "draw/fixing_lines.h"
 #include "draw/framed.h"
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "draw/tint.h"
+
+#include <algorithm>
 
 namespace wallwright::draw {
 
@@ -15,7 +15,7 @@ namespace {
 using geometry::Rect;
 using geometry::Wall;
 
-constexpr double kNameSize = 1.8;    // mm on paper, as all that follow
+constexpr double kNameSize = 1.8;  // mm on paper, as all that follow
 constexpr double kLineHeight = 3.1;
 constexpr std::size_t kNameLines = 2;
 constexpr double kNameWidth = 22;  // what a name may take where its piece is narrower
@@ -47,13 +47,14 @@ std::vector<Standing> those_waiting(const Board& board) {
         const geometry::Size size = wall::outside_size(board.project, piece);
         const double widest = std::max(kNameWidth, size.width * board.options.scale);
         const std::string& name = piece.title.empty() ? piece.id.text : piece.title;
-        waiting.push_back({i, Rect<Wall>::at({0, 0}, size), wrapped(name, kNameSize, widest, kNameLines)});
+        waiting.push_back(
+            {i, Rect<Wall>::at({0, 0}, size), wrapped(name, kNameSize, widest, kNameLines)});
     }
     return waiting;
 }
 
-/// Side by side from x = 0 and from row to row downward from y = 0; a row ends before the piece that would make it wider than
-/// `most`.
+/// Side by side from x = 0 and from row to row downward from y = 0; a row ends before the piece
+/// that would make it wider than `most`.
 std::vector<Standing> in_rows(const Board& board, double most) {
     std::vector<Standing> waiting = those_waiting(board);
     double top = 0;
@@ -65,7 +66,8 @@ std::vector<Standing> in_rows(const Board& board, double most) {
             const double slot = slot_width(board, waiting[end]);
             if (end > first && x + slot > most)
                 break;
-            waiting[end].place = waiting[end].place.moved({x + (slot - waiting[end].place.width()) / 2, 0});
+            waiting[end].place =
+                waiting[end].place.moved({x + (slot - waiting[end].place.width()) / 2, 0});
             tallest = std::max(tallest, waiting[end].place.height());
             x += slot + board.on_wall(kBetween);
         }
@@ -84,7 +86,8 @@ void move_all(std::vector<Standing>& waiting, geometry::Vec<Wall> by) {
 
 /// A strip of floor for the row that stands at this height.
 void add_row_floor(Board& board, double feet, double width) {
-    board.add(box<Wall>({{0, feet - name_depth(board)}, {width, feet}}, {Paint{Ink::floor}, std::nullopt}));
+    board.add(box<Wall>({{0, feet - name_depth(board)}, {width, feet}},
+                        {Paint{Ink::floor}, std::nullopt}));
     board.add(line<Wall>({0, feet}, {width, feet}, Stroke{{Ink::outline}, 0.7}));
 }
 
@@ -100,10 +103,12 @@ std::vector<Standing> lay_out_waiting(const Board& board) {
 }
 
 FloorReach floor_under(const Board& board, const std::vector<Standing>& waiting) {
-    FloorReach reach{board.wall.max.x + board.on_wall(kOverhang), board.wall.min.y - board.on_wall(kFloorDepth)};
+    FloorReach reach{board.wall.max.x + board.on_wall(kOverhang),
+                     board.wall.min.y - board.on_wall(kFloorDepth)};
     for (const Standing& standing : waiting) {
         const double half = slot_width(board, standing) / 2;
-        reach.right = std::max(reach.right, standing.place.centre().x + half + board.on_wall(kOverhang));
+        reach.right =
+            std::max(reach.right, standing.place.centre().x + half + board.on_wall(kOverhang));
         reach.bottom = std::min(reach.bottom, standing.place.min.y - name_depth(board));
     }
     return reach;
@@ -111,8 +116,8 @@ FloorReach floor_under(const Board& board, const std::vector<Standing>& waiting)
 
 void add_waiting(Board& board, const std::vector<Standing>& waiting) {
     for (const Standing& standing : waiting) {
-        add_framed(board.shapes, board.project, board.project.pieces[standing.index], standing.place,
-                   {board.options.pictures, board.options.picture_folder});
+        add_framed(board.shapes, board.project, board.project.pieces[standing.index],
+                   standing.place, {board.options.pictures, board.options.picture_folder});
         if (board.options.letters)
             add_ringed(board, standing.place.centre(), letter(standing.index), false);
         Text<Wall> text{{standing.place.centre().x, standing.place.min.y}, ""};
@@ -126,7 +131,8 @@ void add_waiting(Board& board, const std::vector<Standing>& waiting) {
     }
 }
 
-WallDrawing waiting_pieces(const wall::Project& project, const ElevationOptions& options, double width) {
+WallDrawing waiting_pieces(const wall::Project& project, const ElevationOptions& options,
+                           double width) {
     const rules::Assessment nothing;
     Board board{project, nothing, options, {}, own(wash(project.room.colour))};
     const double inset = board.on_wall(2);
@@ -136,7 +142,8 @@ WallDrawing waiting_pieces(const wall::Project& project, const ElevationOptions&
     move_all(waiting, {inset, -waiting.back().place.min.y});
     double right = 0;
     for (const Standing& standing : waiting)
-        right = std::max(right, standing.place.centre().x + slot_width(board, standing) / 2 + inset);
+        right =
+            std::max(right, standing.place.centre().x + slot_width(board, standing) / 2 + inset);
     double last = 0;
     for (const Standing& standing : waiting)
         if (standing.place.min.y != last || &standing == &waiting.front())

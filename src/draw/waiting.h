@@ -1,10 +1,10 @@
 // The pieces that wait, leaning on the floor line at the scale of the wall, each over its name.
 #pragma once
 
+#include "draw/backdrop.h"
+
 #include <string>
 #include <vector>
-
-#include "draw/backdrop.h"
 
 namespace wallwright::draw {
 

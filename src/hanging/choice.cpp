@@ -29,19 +29,20 @@ std::vector<const FixingType*> candidates(const Job& job, const wall::Catalogue&
     return types;
 }
 
-/// Less is better. First: in the drawer, partly in the drawer, to buy, too weak. Second: beyond the
-/// four corners or not; among the weak, what they carry in all. Third: the rated load.
+/// Less is better. First: in the drawer, partly in the drawer, to buy, too weak. Second: awkward
+/// (beyond the four corners, or a plate that shows above the frame) or not; among the weak, what
+/// they carry in all. Third: the rated load.
 using Rank = std::tuple<int, double, double>;
 
-Rank rank_of(const Offer& offer, int in_drawer) {
+Rank rank_of(const Job& job, const Offer& offer, int in_drawer) {
     const int count = static_cast<int>(offer.fixings.size());
     const double rated = offer.type->rated.value;
     if (!carries(offer))
         return {3, offer.lies_flat ? -count * rated : 0, -rated};
-    const double beyond_corners =
-        offer.type->kind == FixingKind::strip_pair && count > kFourCorners ? 1 : 0;
+    const bool beyond_corners = offer.type->kind == FixingKind::strip_pair && count > kFourCorners;
+    const double awkward = beyond_corners || shows_above(job, offer) ? 1 : 0;
     const int source = in_drawer >= count ? 0 : in_drawer > 0 ? 1 : 2;
-    return {source, beyond_corners, rated};
+    return {source, awkward, rated};
 }
 
 }  // namespace
@@ -53,7 +54,7 @@ std::optional<Offer> choose(const Job& job, const wall::Catalogue& catalogue,
     Rank best_rank;
     for (const FixingType* type : candidates(job, catalogue)) {
         Offer offer = offer_of(job, *type);
-        const Rank rank = rank_of(offer, may_take ? drawer.left(type->id) : 0);
+        const Rank rank = rank_of(job, offer, may_take ? drawer.left(type->id) : 0);
         if (!best || rank < best_rank) {
             best = std::move(offer);
             best_rank = rank;

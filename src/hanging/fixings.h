@@ -53,10 +53,11 @@ inline constexpr const char* kFixingsInStock = "fixings-in-stock";
 /// are needed; the result is in the project's order. For each piece: its own choice, else the least
 /// rated type from stock that carries it with its margin (one of which there is enough before one
 /// of which there is not), else the least rated in the catalogue, else the strongest with a
-/// finding. Strips that need no more than the four corners come before those that need more. Only
-/// strips go with the hanger `strips`, only hooks and screws with the others; brick, concrete and
-/// tile get screws where there are any. A piece that hangs already is checked on what it was said
-/// to hang on, or on what would be chosen for it, and takes nothing from stock.
+/// finding. Strips that need no more than the four corners come before those that need more, and
+/// fixings that stay behind the frame before hooks that would show above it. Only strips go with
+/// the hanger `strips`, only hooks and screws with the others; brick, concrete and tile get screws
+/// where there are any. A piece that hangs already is checked on what it was said to hang on, or on
+/// what would be chosen for it, and takes nothing from stock.
 std::vector<Hanging> hang_all(const wall::Project& project, const wall::Catalogue& catalogue);
 
 }  // namespace wallwright::hanging

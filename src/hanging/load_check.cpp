@@ -104,7 +104,7 @@ void check_flat(const Job& job, const Offer& offer, std::vector<Finding>& findin
 void check_hidden(const Job& job, const Offer& offer, std::vector<Finding>& findings) {
     const double depth = job.place.top() - offer.fixings.front().at.y;
     const double plate = offer.type->footprint.height;
-    if (offer.type->kind != wall::FixingKind::nail_hook || depth >= plate)
+    if (!shows_above(job, offer))
         return;
     const Speech say{job.project.unit};
     findings.push_back(measured(about(job, kHangerFits, Severity::note,

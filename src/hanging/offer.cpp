@@ -84,6 +84,11 @@ bool carries(const Offer& offer) {
            });
 }
 
+bool shows_above(const Job& job, const Offer& offer) {
+    return offer.type->kind == wall::FixingKind::nail_hook && !offer.fixings.empty() &&
+           job.place.top() - offer.fixings.front().at.y < offer.type->footprint.height;
+}
+
 bool goes_with(HangerType hanger, wall::FixingKind kind) {
     return (hanger == HangerType::strips) == (kind == wall::FixingKind::strip_pair);
 }

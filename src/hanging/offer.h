@@ -21,6 +21,9 @@ bool within_rating(Kilograms rated, Kilograms load, double margin);
 /// True when every fixing is there, lies flat and has its load within its rating.
 bool carries(const Offer& offer);
 
+/// True when the plate of a nailed hook is higher than the frame above its bearing point.
+bool shows_above(const Job& job, const Offer& offer);
+
 /// Whether a hanger takes this kind of fixing at all.
 bool goes_with(wall::HangerType hanger, wall::FixingKind kind);
 

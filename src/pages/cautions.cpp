@@ -10,36 +10,48 @@ struct Caution {
 };
 
 constexpr Caution kCautions[] = {
-    // BS 7671, DIN 18015-3 and the NEC each name zones; electricians' practice on how far to trust them.
+    // BS 7671, DIN 18015-3 and the NEC each name zones; electricians' practice on how far to trust
+    // them.
     {"Cables",
-     "Zones say where cables should be, not where they are. Use a detector at every place that you pierce, treat every "
+     "Zones say where cables should be, not where they are. Use a detector at every place that you "
+     "pierce, treat every "
      "cable as live, switch its circuit off; when in doubt ask a licensed electrician."},
     // DIN 18015-3 covers electrical lines only; the rest is common practice, no source.
     {"Pipes",
-     "Water, gas and heating pipes keep to no zone. Keep nails and screws off the wall above and below radiators, sinks, "
+     "Water, gas and heating pipes keep to no zone. Keep nails and screws off the wall above and "
+     "below radiators, sinks, "
      "boilers and meters, or ask a plumber or gas fitter first."},
-    // HSE, Asbestos Essentials, sheet a26; EPA, Renovation, Repair and Painting rule, 40 CFR 745 subpart E.
+    // HSE, Asbestos Essentials, sheet a26; EPA, Renovation, Repair and Painting rule, 40 CFR 745
+    // subpart E.
     {"Old coatings",
-     "Textured coatings put on before 2000 may hold asbestos and paint from before 1978 may hold lead. Do not drill, "
+     "Textured coatings put on before 2000 may hold asbestos and paint from before 1978 may hold "
+     "lead. Do not drill, "
      "scrape or sand them before they have been tested."},
-    // FEMA, Mount framed pictures and mirrors securely (How2015), 2008, for beds and seats; the rest common practice.
+    // FEMA, Mount framed pictures and mirrors securely (How2015), 2008, for beds and seats; the
+    // rest common practice.
     {"Glass",
-     "A pane that falls breaks into blades. Carry glazed pieces upright with two hands and shoes on, and hang only soft, "
+     "A pane that falls breaks into blades. Carry glazed pieces upright with two hands and shoes "
+     "on, and hang only soft, "
      "light pieces without glass over beds, cots and seats."},
     // Common practice, no source.
     {"Strips",
-     "The packet comes first. Strips want clean, sound, smooth paint that has dried for a week or more; not wallpaper, "
-     "brick or textured plaster, and no steam or heat. Look after them now and then: they let go without a sound."},
+     "The packet comes first. Strips want clean, sound, smooth paint that has dried for a week or "
+     "more; not wallpaper, "
+     "brick or textured plaster, and no steam or heat. Look after them now and then: they let go "
+     "without a sound."},
     // Trade articles on wall fixings; common practice, no source.
     {"Weak walls",
-     "Lath and plaster, hollow boards and crumbling brick hold less than a packet says. Test, count on half the rating, "
+     "Lath and plaster, hollow boards and crumbling brick hold less than a packet says. Test, "
+     "count on half the rating, "
      "and put heavy pieces on a stud or a batten."},
     // Earthquake Country Alliance, Secure your hanging objects: over 50 lb get professional help.
     {"Heavy, old or dear",
-     "Leave pieces of more than 20 kg (45 lb), and works that cannot be replaced, to a professional installer, framer or "
+     "Leave pieces of more than 20 kg (45 lb), and works that cannot be replaced, to a "
+     "professional installer, framer or "
      "conservator. Where the ground shakes use closed hooks and hold the lower corners too."},
     {"Local rules",
-     "Codes and standards of the place come before these sheets, and so does what a landlord or an authority for listed "
+     "Codes and standards of the place come before these sheets, and so does what a landlord or an "
+     "authority for listed "
      "buildings and fire compartments says."},
 };
 
@@ -52,14 +64,16 @@ constexpr double kHeadWidth = 34;
 void add_cautions(Flow& flow) {
     flow.add_heading("Before you drill, nail or stick", 20);
     for (const Caution& caution : kCautions) {
-        const std::vector<std::string> lines = lines_of(caution.text, kBody, flow.content().width() - kHeadWidth);
+        const std::vector<std::string> lines =
+            lines_of(caution.text, kBody, flow.content().width() - kHeadWidth);
         flow.need(static_cast<double>(lines.size()) * line_height(kBody.size) + 1.5);
         const double left = flow.content().min.x;
         const double first = flow.top() + line_height(kBody.size) - 0.9;
         flow.shapes().emplace_back(text_at({left, first}, caution.head, kHead));
         for (std::size_t i = 0; i < lines.size(); ++i)
-            flow.shapes().emplace_back(
-                text_at({left + kHeadWidth, first + static_cast<double>(i) * line_height(kBody.size)}, lines[i], kBody));
+            flow.shapes().emplace_back(text_at(
+                {left + kHeadWidth, first + static_cast<double>(i) * line_height(kBody.size)},
+                lines[i], kBody));
         flow.advance(static_cast<double>(lines.size()) * line_height(kBody.size) + 1.5);
     }
 }

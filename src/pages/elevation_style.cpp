@@ -1,10 +1,10 @@
 #include "pages/elevation_style.h"
 
-#include <algorithm>
+#include "pages/legend.h"
 
 #include <fmt/format.h>
 
-#include "pages/legend.h"
+#include <algorithm>
 
 namespace wallwright::pages {
 
@@ -19,20 +19,24 @@ SheetStyle bare_style(const SheetOptions& options) {
 
 }  // namespace
 
-SheetStyle elevation_style(const ElevationJob& job, const std::string& drawing_name, double denominator) {
+SheetStyle elevation_style(const ElevationJob& job, const std::string& drawing_name,
+                           double denominator) {
     const auto& pieces = job.project.pieces;
     const auto count = [&pieces](wall::PieceState state) {
-        return std::count_if(pieces.begin(), pieces.end(), [state](const wall::Piece& one) { return one.state == state; });
+        return std::count_if(pieces.begin(), pieces.end(),
+                             [state](const wall::Piece& one) { return one.state == state; });
     };
     SheetStyle style = bare_style(job.options);
     style.project_title = job.project.title;
     style.name = drawing_name;
-    style.fields = {{"drawing", drawing_name},
-                    {"scale", fmt::format("1:{}", denominator)},
-                    {"lengths in", std::string(units::name_of(job.project.unit))},
-                    {"marks from", datum_words(job.project)},
-                    {"hung, planned, waiting", fmt::format("{}, {}, {}", count(wall::PieceState::hung),
-                                                           count(wall::PieceState::planned), count(wall::PieceState::waiting))}};
+    style.fields = {
+        {"drawing", drawing_name},
+        {"scale", fmt::format("1:{}", denominator)},
+        {"lengths in", std::string(units::name_of(job.project.unit))},
+        {"marks from", datum_words(job.project)},
+        {"hung, planned, waiting",
+         fmt::format("{}, {}, {}", count(wall::PieceState::hung), count(wall::PieceState::planned),
+                     count(wall::PieceState::waiting))}};
     return style;
 }
 
@@ -50,8 +54,9 @@ Area elevation_area(const SheetOptions& options) {
     return area;
 }
 
-draw::PageDrawing elevation_sheet(const ElevationJob& job, const std::string& drawing_name, const Scaled& scaled,
-                                  const geometry::Transform<geometry::Wall, geometry::Page>& to_page) {
+draw::PageDrawing elevation_sheet(
+    const ElevationJob& job, const std::string& drawing_name, const Scaled& scaled,
+    const geometry::Transform<geometry::Wall, geometry::Page>& to_page) {
     draw::PageDrawing sheet = blank_sheet(elevation_style(job, drawing_name, scaled.denominator));
     const draw::PageDrawing placed = draw::placed_on_page(scaled.drawing, to_page);
     sheet.shapes.insert(sheet.shapes.end(), placed.shapes.begin(), placed.shapes.end());

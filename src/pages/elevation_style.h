@@ -15,7 +15,8 @@ struct ElevationJob {
 };
 
 /// Title block with the drawing's name, its scale, and what is measured from where.
-SheetStyle elevation_style(const ElevationJob& job, const std::string& drawing_name, double denominator);
+SheetStyle elevation_style(const ElevationJob& job, const std::string& drawing_name,
+                           double denominator);
 
 /// Everything shown, for a scale; the waiting pieces below the wall or not at all.
 draw::ElevationOptions drawing_options(const ElevationJob& job, double denominator, bool waiting);
@@ -23,7 +24,8 @@ draw::ElevationOptions drawing_options(const ElevationJob& job, double denominat
 /// Landscape, above the line with the legend.
 Area elevation_area(const SheetOptions& options);
 /// A sheet with the legend at its foot and the drawing where the transform puts it.
-draw::PageDrawing elevation_sheet(const ElevationJob& job, const std::string& drawing_name, const Scaled& scaled,
-                                  const geometry::Transform<geometry::Wall, geometry::Page>& to_page);
+draw::PageDrawing elevation_sheet(
+    const ElevationJob& job, const std::string& drawing_name, const Scaled& scaled,
+    const geometry::Transform<geometry::Wall, geometry::Page>& to_page);
 
 }  // namespace wallwright::pages

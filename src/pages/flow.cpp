@@ -23,7 +23,8 @@ void Flow::open_sheet() {
     top_ += 2;
     for (const std::string& line : lines_of(style_.project_title, {2.5, false}, content_.width())) {
         top_ += line_height(2.5);
-        shapes().emplace_back(text_at({content_.min.x, top_}, line, {2.5, false}, draw::Ink::quiet_text));
+        shapes().emplace_back(
+            text_at({content_.min.x, top_}, line, {2.5, false}, draw::Ink::quiet_text));
     }
     top_ += 5;
 }

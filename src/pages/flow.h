@@ -1,10 +1,10 @@
 // Content that runs down one upright sheet and on to the next.
 #pragma once
 
+#include "pages/sheet.h"
+
 #include <string>
 #include <vector>
-
-#include "pages/sheet.h"
 
 namespace wallwright::pages {
 

@@ -21,23 +21,28 @@ void add_mark(Shapes& shapes, Spot at) {
 }
 
 void add_hidden(Shapes& shapes, Spot at) {
-    shapes.emplace_back(draw::box(Area{{at.x, at.y - 1.1}, {at.x + 6.5, at.y + 1.1}},
-                                  {std::nullopt, draw::Stroke{{Ink::hidden}, 0.18, draw::LineType::dashed}}));
+    shapes.emplace_back(
+        draw::box(Area{{at.x, at.y - 1.1}, {at.x + 6.5, at.y + 1.1}},
+                  {std::nullopt, draw::Stroke{{Ink::hidden}, 0.18, draw::LineType::dashed}}));
 }
 
 void add_hatch(Shapes& shapes, Spot at) {
-    shapes.emplace_back(draw::Hatch<Page>{
-        {{{at.x, at.y - 1.4}, {at.x + 6.5, at.y - 1.4}, {at.x + 6.5, at.y + 1.4}, {at.x, at.y + 1.4}}},
-        draw::Paint{Ink::hidden, {}, 0.4},
-        1.2});
+    shapes.emplace_back(draw::Hatch<Page>{{{{at.x, at.y - 1.4},
+                                            {at.x + 6.5, at.y - 1.4},
+                                            {at.x + 6.5, at.y + 1.4},
+                                            {at.x, at.y + 1.4}}},
+                                          draw::Paint{Ink::hidden, {}, 0.4},
+                                          1.2});
 }
 
 void add_letter(Shapes& shapes, Spot at, bool filled) {
     const Spot middle{at.x + 4, at.y};
-    shapes.emplace_back(
-        draw::circle(middle, 1.9, {draw::Paint{filled ? Ink::accent : Ink::paper}, draw::Stroke{{Ink::accent}, 0.25}}));
-    shapes.emplace_back(aligned(text_at({middle.x, middle.y + 0.9}, "A", {1.8, true}, filled ? Ink::paper : Ink::accent),
-                                draw::Align::centre));
+    shapes.emplace_back(draw::circle(
+        middle, 1.9,
+        {draw::Paint{filled ? Ink::accent : Ink::paper}, draw::Stroke{{Ink::accent}, 0.25}}));
+    shapes.emplace_back(aligned(
+        text_at({middle.x, middle.y + 0.9}, "A", {1.8, true}, filled ? Ink::paper : Ink::accent),
+        draw::Align::centre));
 }
 
 void add_planned(Shapes& shapes, Spot at) {
@@ -48,8 +53,8 @@ void add_hung(Shapes& shapes, Spot at) {
 }
 
 void add_centre_line(Shapes& shapes, Spot at) {
-    shapes.emplace_back(draw::line<Page>(at, {at.x + 7, at.y},
-                                         draw::Stroke{{Ink::accent}, 0.25, draw::LineType::long_dash_dotted}));
+    shapes.emplace_back(draw::line<Page>(
+        at, {at.x + 7, at.y}, draw::Stroke{{Ink::accent}, 0.25, draw::LineType::long_dash_dotted}));
 }
 
 struct Sign {

@@ -7,7 +7,8 @@ namespace wallwright::pages {
 
 inline constexpr double kLegendHeight = 4;  ///< mm
 
-/// From `at`, the left end of its base line, over at most `width` mm; signs that would not fit are left out.
+/// From `at`, the left end of its base line, over at most `width` mm; signs that would not fit are
+/// left out.
 void add_legend(Shapes& shapes, Spot at, double width);
 
 }  // namespace wallwright::pages

@@ -1,11 +1,11 @@
 #include "pages/painter.h"
 
-#include <algorithm>
-#include <vector>
-
 #include "pages/render.h"
 #include "pages/theme.h"
 #include "pages/typesetting.h"
+
+#include <algorithm>
+#include <vector>
 
 namespace wallwright::pages {
 
@@ -28,7 +28,8 @@ class Saved {
 
 void set_paint(cairo_t* cairo, const draw::Paint& paint) {
     const wall::Colour colour = colour_of(paint);
-    cairo_set_source_rgba(cairo, colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0, paint.alpha);
+    cairo_set_source_rgba(cairo, colour.red / 255.0, colour.green / 255.0, colour.blue / 255.0,
+                          paint.alpha);
 }
 
 /// Lengths in line widths, by ISO 128-2.
@@ -66,8 +67,8 @@ void trace(cairo_t* cairo, const draw::Path<Page>& path) {
     cairo_move_to(cairo, path.start.x, path.start.y);
     for (const draw::Step<Page>& step : path.steps) {
         if (step.controls)
-            cairo_curve_to(cairo, step.controls->first.x, step.controls->first.y, step.controls->second.x,
-                           step.controls->second.y, step.to.x, step.to.y);
+            cairo_curve_to(cairo, step.controls->first.x, step.controls->first.y,
+                           step.controls->second.x, step.controls->second.y, step.to.x, step.to.y);
         else
             cairo_line_to(cairo, step.to.x, step.to.y);
     }
@@ -172,7 +173,8 @@ void trace_rounded(cairo_t* cairo, const Rect<Page>& rect, double radius) {
     cairo_close_path(cairo);
 }
 
-/// Translucent boxes one in another, fallen to the lower right: the light comes from the upper left.
+/// Translucent boxes one in another, fallen to the lower right: the light comes from the upper
+/// left.
 void paint(cairo_t* cairo, const draw::Shadow<Page>& shadow) {
     constexpr int kLayers = 5;
     const Rect<Page> fallen = shadow.of.moved({0.25 * shadow.depth, 0.35 * shadow.depth});

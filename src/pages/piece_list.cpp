@@ -11,7 +11,8 @@ using draw::Ink;
 
 std::string size_words(const wall::Project& project, const wall::Piece& piece) {
     const geometry::Size size = wall::outside_size(project, piece);
-    return units::format_number(size.width, project.unit) + " × " + units::format_number(size.height, project.unit);
+    return units::format_number(size.width, project.unit) + " × " +
+           units::format_number(size.height, project.unit);
 }
 
 }  // namespace
@@ -46,8 +47,10 @@ Table piece_list(const wall::Project& project, PieceListWidth width) {
         row.cells.emplace_back(Words{draw::letter(i), true, Ink::accent});
         row.cells.emplace_back(Words{name_of(piece)});
         row.cells.emplace_back(Words{size_words(project, piece)});
-        row.cells.emplace_back(Words{place ? units::format_number(place->left(), project.unit) : "waits"});
-        row.cells.emplace_back(Words{place ? units::format_number(place->bottom(), project.unit) : ""});
+        row.cells.emplace_back(
+            Words{place ? units::format_number(place->left(), project.unit) : "waits"});
+        row.cells.emplace_back(
+            Words{place ? units::format_number(place->bottom(), project.unit) : ""});
         row.cells.resize(table.columns.size());
         table.rows.push_back(std::move(row));
     }

@@ -11,7 +11,8 @@ enum class PieceListWidth { names, sizes, edges };
 /// The least mm that a list needs.
 double least_width(PieceListWidth width);
 
-/// Letter and title, then the outside size, then the left and bottom edge; pieces without a place show "waits".
+/// Letter and title, then the outside size, then the left and bottom edge; pieces without a place
+/// show "waits".
 Table piece_list(const wall::Project& project, PieceListWidth width);
 
 }  // namespace wallwright::pages

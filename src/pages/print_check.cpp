@@ -25,9 +25,10 @@ void add_bar(Shapes& shapes, Spot at, int parts, double part) {
 void add_print_check(Shapes& shapes, Spot at) {
     constexpr double kSecond = 7;
     shapes.emplace_back(text_at({at.x, at.y + 2.4}, "100 mm", {kWords.size, true}));
-    shapes.emplace_back(aligned(text_at({at.x + 100, at.y + 2.4}, "Print at 100 % and measure these bars.", kWords,
-                                        Ink::quiet_text),
-                                draw::Align::right));
+    shapes.emplace_back(
+        aligned(text_at({at.x + 100, at.y + 2.4}, "Print at 100 % and measure these bars.", kWords,
+                        Ink::quiet_text),
+                draw::Align::right));
     add_bar(shapes, {at.x, at.y + 3.3}, 10, 10);
     shapes.emplace_back(text_at({at.x, at.y + kSecond + 2.4}, "4 in", {kWords.size, true}));
     add_bar(shapes, {at.x, at.y + kSecond + 3.3}, 8, units::kMmPerInch / 2);

@@ -1,4 +1,5 @@
-// Bars of 100 mm and 4 in on every sheet: who measures them knows whether the printer kept the scale.
+// Bars of 100 mm and 4 in on every sheet: who measures them knows whether the printer kept the
+// scale.
 #pragma once
 
 #include "pages/sheet.h"

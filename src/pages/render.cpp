@@ -1,13 +1,13 @@
 #include "pages/render.h"
 
-#include <cmath>
+#include "base/contract.h"
+#include "pages/painter.h"
 
 #include <cairo-pdf.h>
 #include <cairo-svg.h>
 #include <fmt/format.h>
 
-#include "base/contract.h"
-#include "pages/painter.h"
+#include <cmath>
 
 namespace wallwright::pages {
 
@@ -47,7 +47,8 @@ std::string to_pdf(const std::vector<PageDrawing>& pages, const std::string& tit
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATOR, "Wallwright");
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, "");
     for (const PageDrawing& page : pages) {
-        cairo_pdf_surface_set_size(surface.get(), page.extent.width() * kPointsPerMm, page.extent.height() * kPointsPerMm);
+        cairo_pdf_surface_set_size(surface.get(), page.extent.width() * kPointsPerMm,
+                                   page.extent.height() * kPointsPerMm);
         paint_on(surface.get(), page, kPointsPerMm);
     }
     finish(surface.get());
@@ -56,9 +57,10 @@ std::string to_pdf(const std::vector<PageDrawing>& pages, const std::string& tit
 
 std::string to_svg(const PageDrawing& page) {
     std::string bytes;
-    const Surface surface(cairo_svg_surface_create_for_stream(append, &bytes, page.extent.width(), page.extent.height()));
-    cairo_svg_surface_set_document_unit(surface.get(), CAIRO_SVG_UNIT_MM);
-    paint_on(surface.get(), page, 1);
+    const Surface surface(cairo_svg_surface_create_for_stream(
+        append, &bytes, page.extent.width() * kPointsPerMm, page.extent.height() * kPointsPerMm));
+    cairo_svg_surface_set_document_unit(surface.get(), CAIRO_SVG_UNIT_PT);
+    paint_on(surface.get(), page, kPointsPerMm);
     finish(surface.get());
     return bytes;
 }
@@ -67,10 +69,11 @@ Result<std::string> to_png(const PageDrawing& page, double pixels_per_mm) {
     const double width = std::ceil(page.extent.width() * pixels_per_mm);
     const double height = std::ceil(page.extent.height() * pixels_per_mm);
     if (!(width >= 1 && height >= 1 && width * height <= kMostPixels))
-        return fail({"", fmt::format("a picture of {:.0f} by {:.0f} pixels is not made", width, height),
+        return fail({"",
+                     fmt::format("a picture of {:.0f} by {:.0f} pixels is not made", width, height),
                      "ask for one of at most 30 million pixels", ""});
-    const Surface surface(
-        cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width), static_cast<int>(height)));
+    const Surface surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width),
+                                                     static_cast<int>(height)));
     const Context background(cairo_create(surface.get()));
     cairo_set_source_rgb(background.get(), 1, 1, 1);
     cairo_paint(background.get());

@@ -1,13 +1,13 @@
 #include "pages/sheet.h"
 
-#include <algorithm>
-#include <utility>
-
-#include <fmt/format.h>
-
 #include "draw/paths.h"
 #include "pages/print_check.h"
 #include "pages/render.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
 
 namespace wallwright::pages {
 
@@ -40,7 +40,7 @@ void add_title(Shapes& shapes, const SheetStyle& style, Spot at, double width) {
         return;
     }
     constexpr Type kSmall{1.8, true};
-    double y = at.y + 0.6;
+    double y = at.y + 0.2;
     for (const std::string& line : few_lines(style.project_title, kSmall, width, 2)) {
         y += line_height(kSmall.size);
         shapes.emplace_back(text_at({at.x, y}, line, kSmall));
@@ -57,9 +57,12 @@ void add_fields(Shapes& shapes, const SheetStyle& style, Spot at, double width) 
         if (room < kBetween)
             return;
         const std::string value = shortened(field.value, kValue, room);
-        shapes.emplace_back(text_at({x, at.y}, shortened(field.name, kName, room), kName, Ink::quiet_text));
+        shapes.emplace_back(
+            text_at({x, at.y}, shortened(field.name, kName, room), kName, Ink::quiet_text));
         shapes.emplace_back(text_at({x, at.y + 3.6}, value, kValue));
-        x += std::max(text_width(field.name, kName.size, false), text_width(value, kValue.size, false)) + kBetween;
+        x += std::max(text_width(field.name, kName.size, false),
+                      text_width(value, kValue.size, false)) +
+             kBetween;
     }
 }
 
@@ -72,7 +75,8 @@ draw::PageDrawing blank_sheet(const SheetStyle& style) {
     const double number_left = block.max.x - kNumberWidth;
     sheet.shapes.emplace_back(draw::box(block, {std::nullopt, kBlockLine}));
     for (const double x : {bars_right, number_left})
-        sheet.shapes.emplace_back(draw::line<geometry::Page>({x, block.min.y}, {x, block.max.y}, kBlockLine));
+        sheet.shapes.emplace_back(
+            draw::line<geometry::Page>({x, block.min.y}, {x, block.max.y}, kBlockLine));
     add_print_check(sheet.shapes, {block.min.x + kInset, block.min.y + 1.4});
 
     const Spot at{bars_right + kInset, block.min.y};
@@ -93,9 +97,12 @@ void number_sheets(std::vector<draw::PageDrawing>& sheets) {
         const Area block = block_of(sheets[i].extent);
         const double x = block.max.x - kNumberWidth / 2;
         sheets[i].shapes.emplace_back(
-            aligned(text_at({x, block.min.y + 5}, "sheet", {1.8, false}, Ink::quiet_text), draw::Align::centre));
-        sheets[i].shapes.emplace_back(aligned(
-            text_at({x, block.min.y + 11}, fmt::format("{} of {}", i + 1, sheets.size()), {2.5, true}), draw::Align::centre));
+            aligned(text_at({x, block.min.y + 5}, "sheet", {1.8, false}, Ink::quiet_text),
+                    draw::Align::centre));
+        sheets[i].shapes.emplace_back(
+            aligned(text_at({x, block.min.y + 11}, fmt::format("{} of {}", i + 1, sheets.size()),
+                            {2.5, true}),
+                    draw::Align::centre));
     }
 }
 
@@ -107,7 +114,9 @@ std::string datum_words(const wall::Project& project) {
         case wall::DatumHeight::ceiling:
             return "ceiling and " + corner;
         case wall::DatumHeight::level_line:
-            return fmt::format("level line at {} and {}", units::format_length(project.datum.level_line, project.unit), corner);
+            return fmt::format("level line at {} and {}",
+                               units::format_length(project.datum.level_line, project.unit),
+                               corner);
     }
     return corner;
 }

@@ -1,13 +1,14 @@
-// What all sheets share: margins, the title block with its fields, the bars to check the printer by, the sheet's number.
+// What all sheets share: margins, the title block with its fields, the bars to check the printer
+// by, the sheet's number.
 #pragma once
-
-#include <string>
-#include <vector>
 
 #include "draw/drawing.h"
 #include "pages/paper.h"
 #include "pages/typesetting.h"
 #include "wall/project.h"
+
+#include <string>
+#include <vector>
 
 namespace wallwright::pages {
 
@@ -42,7 +43,8 @@ std::string datum_words(const wall::Project& project);
 const std::string& name_of(const wall::Piece& piece);
 
 /// One line of text.
-draw::Text<geometry::Page> text_at(Spot at, std::string words, const Type& type, draw::Ink ink = draw::Ink::text);
+draw::Text<geometry::Page> text_at(Spot at, std::string words, const Type& type,
+                                   draw::Ink ink = draw::Ink::text);
 draw::Text<geometry::Page> aligned(draw::Text<geometry::Page> text, draw::Align align);
 
 }  // namespace wallwright::pages

@@ -5,9 +5,10 @@
 
 namespace wallwright::pages {
 
-/// First the elevation. Then the waiting pieces, where it left them no room, and a detail of each group whose planned pieces
-/// came out too small on it for their marks to be told apart.
-std::vector<draw::PageDrawing> elevation_sheets(const wall::Project& project, const rules::Assessment& assessment,
+/// First the elevation. Then the waiting pieces, where it left them no room, and a detail of each
+/// group for whose marks' numbers it had no room.
+std::vector<draw::PageDrawing> elevation_sheets(const wall::Project& project,
+                                                const rules::Assessment& assessment,
                                                 const SheetOptions& options);
 
 }  // namespace wallwright::pages

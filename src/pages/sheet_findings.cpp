@@ -1,15 +1,15 @@
 #include "pages/sheet_findings.h"
 
-#include <algorithm>
-#include <cmath>
-#include <numbers>
-
-#include <fmt/format.h>
-
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "pages/cautions.h"
 #include "pages/flow.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace wallwright::pages {
 
@@ -22,8 +22,8 @@ using wall::Severity;
 
 constexpr Type kBody{2.2, false};
 constexpr Type kSmall{1.8, false};
-constexpr double kSign = 2.3;       // mm, radius of a sign
-constexpr double kWordAt = 7;       // mm from the left edge
+constexpr double kSign = 2.3;  // mm, radius of a sign
+constexpr double kWordAt = 7;  // mm from the left edge
 constexpr double kTextAt = 19;
 
 Ink ink_of(Severity severity) {
@@ -55,23 +55,27 @@ draw::Path<Page> regular(Spot middle, int corners, double radius, double turn, I
     std::vector<Spot> points;
     for (int i = 0; i < corners; ++i) {
         const double angle = turn + 2 * std::numbers::pi * i / corners;
-        points.push_back({middle.x + radius * std::sin(angle), middle.y - radius * std::cos(angle)});
+        points.push_back(
+            {middle.x + radius * std::sin(angle), middle.y - radius * std::cos(angle)});
     }
     return draw::polygon(points, {draw::Paint{ink}, std::nullopt});
 }
 
-/// An octagon with a bar, a triangle with an exclamation mark, a disc with an i: told apart without colour.
+/// An octagon with a bar, a triangle with an exclamation mark, a disc with an i: told apart without
+/// colour.
 void add_sign(Shapes& shapes, Severity severity, Spot middle) {
     const Ink ink = ink_of(severity);
     const auto letter = [&](const char* text, double down) {
         shapes.emplace_back(
-            aligned(text_at({middle.x, middle.y + down}, text, {2.2, true}, Ink::paper), draw::Align::centre));
+            aligned(text_at({middle.x, middle.y + down}, text, {2.2, true}, Ink::paper),
+                    draw::Align::centre));
     };
     switch (severity) {
         case Severity::stop:
             shapes.emplace_back(regular(middle, 8, kSign, std::numbers::pi / 8, ink));
-            shapes.emplace_back(draw::box(Area{{middle.x - 1.2, middle.y - 0.35}, {middle.x + 1.2, middle.y + 0.35}},
-                                          {draw::Paint{Ink::paper}, std::nullopt}));
+            shapes.emplace_back(draw::box(
+                Area{{middle.x - 1.2, middle.y - 0.35}, {middle.x + 1.2, middle.y + 0.35}},
+                {draw::Paint{Ink::paper}, std::nullopt}));
             break;
         case Severity::mind:
             shapes.emplace_back(regular({middle.x, middle.y + 0.5}, 3, kSign * 1.25, 0, ink));
@@ -101,14 +105,15 @@ void add_finding(Flow& flow, const wall::Project& project, const Finding& findin
     const double left = flow.content().min.x;
     double y = flow.top() + line_height(kBody.size) - 0.9;
     add_sign(flow.shapes(), finding.severity, {left + 3, y - 1.1});
-    flow.shapes().emplace_back(
-        text_at({left + kWordAt, y}, word_of(finding.severity), {kBody.size, true}, ink_of(finding.severity)));
+    flow.shapes().emplace_back(text_at({left + kWordAt, y}, word_of(finding.severity),
+                                       {kBody.size, true}, ink_of(finding.severity)));
     for (const std::string& line : lines) {
         flow.shapes().emplace_back(text_at({left + kTextAt, y}, line, kBody));
         y += line_height(kBody.size);
     }
     for (const std::string& line : quiet) {
-        flow.shapes().emplace_back(text_at({left + kTextAt, y - 0.4}, line, kSmall, Ink::quiet_text));
+        flow.shapes().emplace_back(
+            text_at({left + kTextAt, y - 0.4}, line, kSmall, Ink::quiet_text));
         y += line_height(kSmall.size);
     }
     flow.advance(height);
@@ -116,18 +121,25 @@ void add_finding(Flow& flow, const wall::Project& project, const Finding& findin
 
 std::string summary(const std::vector<Finding>& findings) {
     const auto count = [&findings](Severity severity) {
-        return std::count_if(findings.begin(), findings.end(), [severity](const Finding& one) { return one.severity == severity; });
+        return std::count_if(findings.begin(), findings.end(),
+                             [severity](const Finding& one) { return one.severity == severity; });
     };
-    return fmt::format("{} to stop at, {} to mind, {} to note. Stop: unsafe or impossible. Mind: outside usual practice. Note: "
-                       "worth knowing.",
-                       count(Severity::stop), count(Severity::mind), count(Severity::note));
+    return fmt::format(
+        "{} to stop at, {} to mind, {} to note. Stop: unsafe or impossible. Mind: outside usual "
+        "practice. Note: "
+        "worth knowing.",
+        count(Severity::stop), count(Severity::mind), count(Severity::note));
 }
 
 }  // namespace
 
-std::vector<draw::PageDrawing> finding_sheets(const wall::Project& project, const rules::Assessment& assessment,
+std::vector<draw::PageDrawing> finding_sheets(const wall::Project& project,
+                                              const rules::Assessment& assessment,
                                               const SheetOptions& options) {
-    Flow flow({options.paper, false, project.title, "Findings and cautions",
+    Flow flow({options.paper,
+               false,
+               project.title,
+               "Findings and cautions",
                {{"findings", std::to_string(assessment.findings.size())}}});
     if (assessment.findings.empty())
         flow.add_text("The rules found nothing to say about this wall.", {2.5, false});

@@ -5,7 +5,8 @@
 
 namespace wallwright::pages {
 
-std::vector<draw::PageDrawing> finding_sheets(const wall::Project& project, const rules::Assessment& assessment,
+std::vector<draw::PageDrawing> finding_sheets(const wall::Project& project,
+                                              const rules::Assessment& assessment,
                                               const SheetOptions& options);
 
 }  // namespace wallwright::pages

@@ -1,12 +1,12 @@
 #include "pages/sheet_loads.h"
 
-#include <algorithm>
-#include <map>
+#include "draw/letters.h"
+#include "pages/piece_list.h"
 
 #include <fmt/format.h>
 
-#include "draw/letters.h"
-#include "pages/piece_list.h"
+#include <algorithm>
+#include <map>
 
 namespace wallwright::pages {
 
@@ -27,10 +27,12 @@ std::string weight_words(const hanging::PieceMass& mass, units::LengthUnit unit)
 
 std::string cord_words(const Hanging& hanging, units::LengthUnit unit) {
     const hanging::Cord& cord = *hanging.cord;
-    std::string words = fmt::format("Cord rises {} to the hook at {:.0f}°, pulled with {}.", units::format_length(cord.drop, unit),
-                                    cord.angle_deg, units::format_force(cord.tension));
+    std::string words = fmt::format("Cord rises {} to the hook at {:.0f}°, pulled with {}.",
+                                    units::format_length(cord.drop, unit), cord.angle_deg,
+                                    units::format_force(cord.tension));
     if (hanging.cord_breaking_needed)
-        words += " It should break at no less than " + units::format_mass(*hanging.cord_breaking_needed, unit) + ".";
+        words += " It should break at no less than " +
+                 units::format_mass(*hanging.cord_breaking_needed, unit) + ".";
     return words;
 }
 
@@ -46,7 +48,8 @@ ShareBar share_of(const Hanging& hanging) {
     const double most = hanging.margin > 0 ? 1 / hanging.margin : 1;
     const bool within = hanging.use <= most + 1e-9;
     return {hanging.use, most,
-            fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use, within ? "within" : "over the limit of", 100 * most)};
+            fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use,
+                        within ? "within" : "over the limit of", 100 * most)};
 }
 
 Row row_of(const wall::Project& project, const Hanging& hanging) {
@@ -54,16 +57,18 @@ Row row_of(const wall::Project& project, const Hanging& hanging) {
     const std::string name = piece == nullptr ? hanging.piece.text : name_of(*piece);
     const bool hung = piece != nullptr && piece->state == wall::PieceState::hung;
     Row row;
-    row.cells.emplace_back(Words{draw::letter_of(project, hanging.piece) + "  " + name + (hung ? " (hangs)" : ""), true});
+    row.cells.emplace_back(Words{
+        draw::letter_of(project, hanging.piece) + "  " + name + (hung ? " (hangs)" : ""), true});
     row.cells.emplace_back(Words{weight_words(hanging.mass, project.unit)});
     if (hanging.fixings.empty()) {
         row.cells.emplace_back(Words{"none: see the findings", true, Ink::stop});
         return row;
     }
-    const auto heaviest = std::max_element(hanging.fixings.begin(), hanging.fixings.end(), [](const Fixing& a, const Fixing& b) {
-        return a.load / a.rated < b.load / b.rated;
-    });
-    row.cells.emplace_back(Words{fmt::format("{} × {}", hanging.fixings.size(), hanging.fixing_title)});
+    const auto heaviest = std::max_element(
+        hanging.fixings.begin(), hanging.fixings.end(),
+        [](const Fixing& a, const Fixing& b) { return a.load / a.rated < b.load / b.rated; });
+    row.cells.emplace_back(
+        Words{fmt::format("{} × {}", hanging.fixings.size(), hanging.fixing_title)});
     row.cells.emplace_back(Words{units::format_mass(heaviest->rated, project.unit)});
     row.cells.emplace_back(Words{units::format_mass(heaviest->load, project.unit)});
     row.cells.emplace_back(share_of(hanging));
@@ -74,9 +79,9 @@ Row row_of(const wall::Project& project, const Hanging& hanging) {
 Table load_table(const wall::Project& project, const std::vector<Hanging>& hangings) {
     Table table;
     table.size = 2;
-    table.columns = {{"Piece", 0, Align::left},           {"Weight", 27, Align::left},
-                     {"Fixing", 30, Align::left},         {"Rated, each", 15, Align::right},
-                     {"Load, each", 15, Align::right},    {"Share of the rating in use", 32, Align::left},
+    table.columns = {{"Piece", 0, Align::left},         {"Weight", 27, Align::left},
+                     {"Fixing", 30, Align::left},       {"Rated, each", 15, Align::right},
+                     {"Load, each", 15, Align::right},  {"Share of rating in use", 32, Align::left},
                      {"Pull and cord", 36, Align::left}};
     for (const Hanging& hanging : hangings)
         table.rows.push_back(row_of(project, hanging));
@@ -93,7 +98,8 @@ void add_needs(Flow& flow, const wall::Project& project, const std::vector<Hangi
     std::map<std::string, Need> needs;
     for (const Hanging& hanging : hangings) {
         const wall::Piece* piece = wall::find(project, hanging.piece);
-        if (piece == nullptr || piece->state != wall::PieceState::planned || hanging.fixings.empty())
+        if (piece == nullptr || piece->state != wall::PieceState::planned ||
+            hanging.fixings.empty())
             continue;
         Need& need = needs[hanging.fixing_title];
         need.count += static_cast<int>(hanging.fixings.size());
@@ -104,7 +110,8 @@ void add_needs(Flow& flow, const wall::Project& project, const std::vector<Hangi
     constexpr Type kBody{2.2, false};
     flow.add_heading("To have at hand", 2 * line_height(kBody.size));
     for (const auto& [title, need] : needs)
-        flow.add_text(fmt::format("{} × {}, {} of them in stock", need.count, title, need.in_stock), kBody);
+        flow.add_text(fmt::format("{} × {}, {} of them in stock", need.count, title, need.in_stock),
+                      kBody);
 }
 
 void add_pieces(Flow& flow, const wall::Project& project) {
@@ -116,18 +123,26 @@ void add_pieces(Flow& flow, const wall::Project& project) {
 
 }  // namespace
 
-std::vector<draw::PageDrawing> load_sheets(const wall::Project& project, const rules::Assessment& assessment,
+std::vector<draw::PageDrawing> load_sheets(const wall::Project& project,
+                                           const rules::Assessment& assessment,
                                            const SheetOptions& options) {
     constexpr Type kBody{2.2, false};
-    Flow flow({options.paper, false, project.title, "Load check", {{"pieces on the wall", std::to_string(assessment.hangings.size())}}});
+    Flow flow({options.paper,
+               false,
+               project.title,
+               "Load check",
+               {{"pieces on the wall", std::to_string(assessment.hangings.size())}}});
     if (assessment.hangings.empty()) {
         flow.add_text("No piece is on the wall yet, so there is nothing to check.", {2.5, false});
         add_pieces(flow, project);
         return flow.take();
     }
-    flow.add_text("Weights are worked out from the materials, low to high, unless the piece was weighed; the check uses the high "
-                  "side. Rated is what the packet allows for one. The stroke on the bar is the limit that the margin leaves.",
-                  kBody);
+    flow.add_text(
+        "Weights are worked out from the materials, low to high, unless the piece was weighed; the "
+        "check uses the high "
+        "side. Rated is what the packet allows for one. The stroke on the bar is the limit that "
+        "the margin leaves.",
+        kBody);
     flow.advance(3);
     add_table(flow, load_table(project, assessment.hangings));
     add_needs(flow, project, assessment.hangings);

@@ -1,12 +1,12 @@
 #include "pages/sheet_marks.h"
 
-#include <algorithm>
-
-#include <fmt/format.h>
-
 #include "draw/letters.h"
 #include "pages/strip_cards.h"
 #include "pages/table.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
 
 namespace wallwright::pages {
 
@@ -33,33 +33,48 @@ std::string up_head(const wall::Project& project) {
 }
 
 std::string how_to_measure(const wall::Project& project) {
-    const std::string side = fmt::format("Across: level, from the {} corner. ", wall::name_of(project.datum.side));
+    const std::string side =
+        fmt::format("Across: level, from the {} corner. ", wall::name_of(project.datum.side));
     switch (project.datum.height) {
         case wall::DatumHeight::floor:
             return side + "Up: plumb, from the floor right below the mark.";
         case wall::DatumHeight::ceiling:
             return side + "Down: plumb, from the ceiling right above the mark.";
         case wall::DatumHeight::level_line:
-            return side + fmt::format("Up: plumb, from a level line that you draw first, {} above the floor; a minus is below it.",
-                                      units::format_length(project.datum.level_line, project.unit));
+            return side + fmt::format(
+                              "Up: plumb, from a level line that you draw first, {} above the "
+                              "floor; a minus is below it.",
+                              units::format_length(project.datum.level_line, project.unit));
     }
     return side;
 }
 
 bool any(const std::vector<Mark>& marks, MarkKind kind) {
-    return std::any_of(marks.begin(), marks.end(), [kind](const Mark& mark) { return mark.kind == kind; });
+    return std::any_of(marks.begin(), marks.end(),
+                       [kind](const Mark& mark) { return mark.kind == kind; });
 }
 
 void add_instructions(Flow& flow, const wall::Project& project, const std::vector<Mark>& marks) {
     constexpr Type kBody{2.2, false};
-    flow.add_text("Measure every mark from the same place, never from piece to piece, so that errors do not add up.", kBody);
+    flow.add_text(
+        "Measure every mark from the same place, never from piece to piece, so that errors do not "
+        "add up.",
+        kBody);
     flow.add_text(how_to_measure(project), kBody);
     if (any(marks, MarkKind::hook))
-        flow.add_text("Hook or screw: the mark is where the ring or the cord comes to rest, which is lower than the nail.", kBody);
+        flow.add_text(
+            "Hook or screw: the mark is where the ring or the cord comes to rest, which is lower "
+            "than the nail.",
+            kBody);
     if (any(marks, MarkKind::corner))
-        flow.add_text("Corner: the mark is the top corner of the frame itself; how its strips sit is shown below the table.", kBody);
-    flow.add_text(fmt::format("Error: what a tape of class {} and a pencil leave open, to either side.", wall::name_of(project.tape)),
-                  kBody);
+        flow.add_text(
+            "Corner: the mark is the top corner of the frame itself; how its strips sit is shown "
+            "below the table.",
+            kBody);
+    flow.add_text(
+        fmt::format("Error: what a tape of class {} and a pencil leave open, to either side.",
+                    wall::name_of(project.tape)),
+        kBody);
     flow.advance(3);
 }
 
@@ -67,11 +82,13 @@ void add_instructions(Flow& flow, const wall::Project& project, const std::vecto
 std::string error_words(double mm, units::LengthUnit unit) {
     if (unit == units::LengthUnit::inch)
         return fmt::format("± {:.2f}", mm / units::kMmPerInch);
-    return unit == units::LengthUnit::cm ? fmt::format("± {:.2f}", mm / 10) : fmt::format("± {:.1f}", mm);
+    return unit == units::LengthUnit::cm ? fmt::format("± {:.2f}", mm / 10)
+                                         : fmt::format("± {:.1f}", mm);
 }
 
 /// The check measures that end at this mark.
-std::string check_words(const std::vector<CheckMeasure>& checks, const Mark& mark, units::LengthUnit unit) {
+std::string check_words(const std::vector<CheckMeasure>& checks, const Mark& mark,
+                        units::LengthUnit unit) {
     std::string words;
     for (const CheckMeasure& check : checks)
         if (check.to == mark.number)
@@ -84,14 +101,16 @@ Table marks_table(const wall::Project& project, const hanging::MarksTable& marks
     const units::LengthUnit unit = project.unit;
     const std::string unit_name(units::name_of(unit));
     Table table;
-    table.columns = {{"Done", 11, Align::centre},
-                     {"Mark", 11, Align::right},
-                     {"Piece", 0, Align::left},
-                     {"What to mark", 28, Align::left},
-                     {fmt::format("Across from the {} corner, {}", wall::name_of(project.datum.side), unit_name), 25, Align::right},
-                     {fmt::format("{}, {}", up_head(project), unit_name), 25, Align::right},
-                     {"Error, " + unit_name, 13, Align::right},
-                     {"Check: straight between, " + unit_name, 30, Align::left}};
+    table.columns = {
+        {"Done", 11, Align::centre},
+        {"Mark", 11, Align::right},
+        {"Piece", 0, Align::left},
+        {"What to mark", 28, Align::left},
+        {fmt::format("Across from the {} corner, {}", wall::name_of(project.datum.side), unit_name),
+         25, Align::right},
+        {fmt::format("{}, {}", up_head(project), unit_name), 25, Align::right},
+        {"Error, " + unit_name, 13, Align::right},
+        {"Check: straight between, " + unit_name, 30, Align::left}};
     const wall::PieceId* last = nullptr;
     for (const Mark& mark : marks.marks) {
         const bool joined = last != nullptr && *last == mark.piece;
@@ -99,10 +118,12 @@ Table marks_table(const wall::Project& project, const hanging::MarksTable& marks
         const std::string name = piece == nullptr ? mark.piece.text : name_of(*piece);
         table.rows.push_back(
             {{TickBox{}, Words{std::to_string(mark.number), true, Ink::mark, kNumberSize},
-              Words{joined ? "" : draw::letter_of(project, mark.piece) + "  " + name, true}, Words{mark.what},
+              Words{joined ? "" : draw::letter_of(project, mark.piece) + "  " + name, true},
+              Words{mark.what},
               Words{units::format_number(mark.across, unit), true, Ink::text, kNumberSize},
               Words{units::format_number(mark.up, unit), true, Ink::text, kNumberSize},
-              Words{error_words(std::max(mark.across_error, mark.up_error), unit), false, Ink::quiet_text},
+              Words{error_words(std::max(mark.across_error, mark.up_error), unit), false,
+                    Ink::quiet_text},
               Words{check_words(marks.checks, mark, unit)}},
              joined});
         last = &mark.piece;
@@ -112,16 +133,18 @@ Table marks_table(const wall::Project& project, const hanging::MarksTable& marks
 
 }  // namespace
 
-std::vector<draw::PageDrawing> mark_sheets(const wall::Project& project, const rules::Assessment& assessment,
+std::vector<draw::PageDrawing> mark_sheets(const wall::Project& project,
+                                           const rules::Assessment& assessment,
                                            const SheetOptions& options) {
     Flow flow({options.paper,
                false,
                project.title,
                "Marks",
-               {{"lengths in", std::string(units::name_of(project.unit))}, {"marks from", datum_words(project)}}});
+               {{"lengths in", std::string(units::name_of(project.unit))}}});
     const hanging::MarksTable& marks = assessment.marks;
     if (marks.marks.empty()) {
-        flow.add_text("No piece is planned that has a fixing, so there is nothing to mark.", {2.5, false});
+        flow.add_text("No piece is planned that has a fixing, so there is nothing to mark.",
+                      {2.5, false});
         return flow.take();
     }
     add_instructions(flow, project, marks.marks);

@@ -1,8 +1,5 @@
 #include "pages/sheets.h"
 
-#include <algorithm>
-#include <iterator>
-
 #include "draw/paths.h"
 #include "pages/sheet.h"
 #include "pages/sheet_elevation.h"
@@ -10,9 +7,13 @@
 #include "pages/sheet_loads.h"
 #include "pages/sheet_marks.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace wallwright::pages {
 
-std::vector<draw::PageDrawing> sheets(const wall::Project& project, const rules::Assessment& assessment,
+std::vector<draw::PageDrawing> sheets(const wall::Project& project,
+                                      const rules::Assessment& assessment,
                                       const SheetOptions& options) {
     std::vector<draw::PageDrawing> all;
     for (const auto part : {elevation_sheets, mark_sheets, load_sheets, finding_sheets}) {
@@ -35,10 +36,12 @@ draw::PageDrawing elevation_page(const wall::Project& project, const rules::Asse
     const draw::WallDrawing drawing = draw::elevation(project, assessment, options);
     const geometry::Rect<geometry::Wall>& extent = drawing.extent;
     draw::PageDrawing page = draw::placed_on_page(
-        drawing,
-        {{kAir - extent.min.x * options.scale, kAir + extent.max.y * options.scale}, options.scale});
+        drawing, {{kAir - extent.min.x * options.scale, kAir + extent.max.y * options.scale},
+                  options.scale});
     page.extent = page.extent.grown(kAir);
-    page.shapes.insert(page.shapes.begin(), draw::box(page.extent, {draw::Paint{draw::Ink::own, {0xFB, 0xF9, 0xF4}}, std::nullopt}));
+    page.shapes.insert(
+        page.shapes.begin(),
+        draw::box(page.extent, {draw::Paint{draw::Ink::own, {0xFB, 0xF9, 0xF4}}, std::nullopt}));
     return page;
 }
 

@@ -1,12 +1,12 @@
 // The pages that a person takes to the wall.
 #pragma once
 
-#include <vector>
-
 #include "draw/drawing.h"
 #include "draw/elevation.h"
 #include "pages/paper.h"
 #include "rules/assess.h"
+
+#include <vector>
 
 namespace wallwright::pages {
 
@@ -15,12 +15,16 @@ struct SheetOptions {
     std::string picture_folder;
 };
 
-/// In order: measured elevation (landscape, to the largest standard scale of ISO 5455 that fits), marks table with a tick box
-/// a mark and check measures, load check, findings and cautions. Tables run on over as many pages as they need, their heads
-/// repeated; every page has the project's title, its own, a number and a bar of 100 mm and 4 in to check the printer by.
-std::vector<draw::PageDrawing> sheets(const wall::Project& project, const rules::Assessment& assessment, const SheetOptions& options);
+/// In order: measured elevation (landscape, to the largest standard scale of ISO 5455 that fits),
+/// marks table with a tick box a mark and check measures, load check, findings and cautions. Tables
+/// run on over as many pages as they need, their heads repeated; every page has the project's
+/// title, its own, a number and a bar of 100 mm and 4 in to check the printer by.
+std::vector<draw::PageDrawing> sheets(const wall::Project& project,
+                                      const rules::Assessment& assessment,
+                                      const SheetOptions& options);
 
 /// The elevation alone on a page of its own size: `draw`.
-draw::PageDrawing elevation_page(const wall::Project& project, const rules::Assessment& assessment, const std::string& picture_folder);
+draw::PageDrawing elevation_page(const wall::Project& project, const rules::Assessment& assessment,
+                                 const std::string& picture_folder);
 
 }  // namespace wallwright::pages

@@ -17,7 +17,8 @@ bool Scaled::fits(const Area& area) const {
     return size.width <= area.width() && size.height <= area.height();
 }
 
-Scaled at_standard_scale(const std::function<draw::WallDrawing(double)>& make, const Area& area, double least) {
+Scaled at_standard_scale(const std::function<draw::WallDrawing(double)>& make, const Area& area,
+                         double least) {
     Scaled scaled;
     for (const double denominator : kDenominators) {
         if (denominator < least)
@@ -35,7 +36,8 @@ geometry::Transform<geometry::Wall, geometry::Page> put_at(const Scaled& scaled,
     return {{upper_left.x - extent.left() * scale, upper_left.y + extent.top() * scale}, scale};
 }
 
-geometry::Transform<geometry::Wall, geometry::Page> centred(const Scaled& scaled, const Area& area) {
+geometry::Transform<geometry::Wall, geometry::Page> centred(const Scaled& scaled,
+                                                            const Area& area) {
     const geometry::Size size = scaled.size_on_page();
     return put_at(scaled, {area.centre().x - size.width / 2, area.centre().y - size.height / 2});
 }

@@ -1,9 +1,9 @@
 // Drawings to the scales that a scale rule has.
 #pragma once
 
-#include <functional>
-
 #include "pages/sheet.h"
+
+#include <functional>
 
 namespace wallwright::pages {
 
@@ -17,9 +17,10 @@ struct Scaled {
     [[nodiscard]] bool fits(const Area& area) const;
 };
 
-/// Made at the largest scale that fits the area: the reductions of ISO 5455, Technical drawings, Scales, table 1, down to
-/// 1:10 000. `least` is the first denominator to try.
-Scaled at_standard_scale(const std::function<draw::WallDrawing(double denominator)>& make, const Area& area, double least = 1);
+/// Made at the largest scale that fits the area: the reductions of ISO 5455, Technical drawings,
+/// Scales, table 1, down to 1:10 000. `least` is the first denominator to try.
+Scaled at_standard_scale(const std::function<draw::WallDrawing(double denominator)>& make,
+                         const Area& area, double least = 1);
 
 /// The drawing with its extent's upper left corner at the spot.
 geometry::Transform<geometry::Wall, geometry::Page> put_at(const Scaled& scaled, Spot upper_left);

@@ -1,14 +1,14 @@
 #include "pages/strip_cards.h"
 
-#include <algorithm>
-#include <cmath>
-
-#include <fmt/format.h>
-
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "draw/tint.h"
 #include "rules/scene.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
 
 namespace wallwright::pages {
 
@@ -21,8 +21,8 @@ using geometry::Wall;
 using hanging::Fixing;
 
 constexpr std::size_t kColumns = 3;
-constexpr double kBetween = 4;      // mm between two cards
-constexpr double kBackWidth = 24;   // mm that the drawing of a back may take
+constexpr double kBetween = 4;     // mm between two cards
+constexpr double kBackWidth = 24;  // mm that the drawing of a back may take
 constexpr double kBackHeight = 29;
 constexpr Type kName{2.2, true};
 constexpr Type kBody{1.8, false};
@@ -39,7 +39,8 @@ struct Card {
 std::vector<Rect<Wall>> strips_on(const Card& card) {
     std::vector<Rect<Wall>> strips;
     for (const Fixing& fixing : card.hanging->fixings)
-        strips.push_back(rules::place_of(fixing).moved(geometry::Point<Wall>{} - card.place.min));
+        strips.push_back(
+            hanging::covered_by(fixing).moved(geometry::Point<Wall>{} - card.place.min));
     return strips;
 }
 
@@ -48,16 +49,18 @@ bool nearly(double a, double b) {
 }
 
 bool nearly(const Rect<Wall>& a, const Rect<Wall>& b) {
-    return nearly(a.min.x, b.min.x) && nearly(a.min.y, b.min.y) && nearly(a.max.x, b.max.x) && nearly(a.max.y, b.max.y);
+    return nearly(a.min.x, b.min.x) && nearly(a.min.y, b.min.y) && nearly(a.max.x, b.max.x) &&
+           nearly(a.max.y, b.max.y);
 }
 
 bool alike(const Card& a, const Card& b) {
     const std::vector<Rect<Wall>> strips_a = strips_on(a);
     const std::vector<Rect<Wall>> strips_b = strips_on(b);
-    return a.hanging->fixing_title == b.hanging->fixing_title && nearly(a.place.width(), b.place.width()) &&
-           nearly(a.place.height(), b.place.height()) &&
-           std::equal(strips_a.begin(), strips_a.end(), strips_b.begin(), strips_b.end(),
-                      [](const Rect<Wall>& one, const Rect<Wall>& other) { return nearly(one, other); });
+    return a.hanging->fixing_title == b.hanging->fixing_title &&
+           nearly(a.place.width(), b.place.width()) && nearly(a.place.height(), b.place.height()) &&
+           std::equal(
+               strips_a.begin(), strips_a.end(), strips_b.begin(), strips_b.end(),
+               [](const Rect<Wall>& one, const Rect<Wall>& other) { return nearly(one, other); });
 }
 
 /// One card for each kind of back among the planned pieces on strips.
@@ -65,14 +68,15 @@ std::vector<Card> cards_of(const wall::Project& project, const rules::Assessment
     std::vector<Card> cards;
     for (const hanging::Hanging& hanging : assessment.hangings) {
         const wall::Piece* piece = wall::find(project, hanging.piece);
-        if (piece == nullptr || piece->state != wall::PieceState::planned || hanging.fixings.empty() ||
-            hanging.fixings.front().kind != wall::FixingKind::strip_pair)
+        if (piece == nullptr || piece->state != wall::PieceState::planned ||
+            hanging.fixings.empty() || hanging.fixings.front().kind != wall::FixingKind::strip_pair)
             continue;
         const auto place = wall::place_of(project, *piece);
         if (!place)
             continue;
         Card card{piece, &hanging, *place, {draw::letter_of(project, piece->id)}};
-        const auto same = std::find_if(cards.begin(), cards.end(), [&card](const Card& one) { return alike(one, card); });
+        const auto same = std::find_if(cards.begin(), cards.end(),
+                                       [&card](const Card& one) { return alike(one, card); });
         if (same == cards.end())
             cards.push_back(std::move(card));
         else
@@ -83,18 +87,24 @@ std::vector<Card> cards_of(const wall::Project& project, const rules::Assessment
 
 /// Seen from behind: left and right change sides.
 void add_back(Shapes& shapes, const wall::Project& project, const Card& card, Spot at) {
-    const double scale = std::min(kBackWidth / card.place.width(), kBackHeight / card.place.height());
+    const double scale =
+        std::min(kBackWidth / card.place.width(), kBackHeight / card.place.height());
     const auto on_page = [&](const Rect<Wall>& part) {
-        return Area{{at.x + scale * (card.place.max.x - part.max.x), at.y + scale * (card.place.max.y - part.max.y)},
-                    {at.x + scale * (card.place.max.x - part.min.x), at.y + scale * (card.place.max.y - part.min.y)}};
+        return Area{{at.x + scale * (card.place.max.x - part.max.x),
+                     at.y + scale * (card.place.max.y - part.max.y)},
+                    {at.x + scale * (card.place.max.x - part.min.x),
+                     at.y + scale * (card.place.max.y - part.min.y)}};
     };
-    const double moulding = std::min(wall::frame_of(project, *card.piece).moulding_width, card.place.width() / 3);
+    const double moulding =
+        std::min(wall::frame_of(project, *card.piece).moulding_width, card.place.width() / 3);
     const draw::Stroke edge{{Ink::outline}, 0.25};
     shapes.emplace_back(draw::box(on_page(card.place), {draw::Paint{Ink::floor}, edge}));
-    shapes.emplace_back(draw::box(on_page(card.place.grown(-moulding)), {draw::Paint{Ink::paper}, draw::Stroke{{Ink::outline}, 0.13}}));
+    shapes.emplace_back(draw::box(on_page(card.place.grown(-moulding)),
+                                  {draw::Paint{Ink::paper}, draw::Stroke{{Ink::outline}, 0.13}}));
     for (const Fixing& fixing : card.hanging->fixings)
-        shapes.emplace_back(draw::box(on_page(rules::place_of(fixing)),
-                                      {draw::Paint{Ink::accent, {}, 0.35}, draw::Stroke{{Ink::accent}, 0.18}}));
+        shapes.emplace_back(
+            draw::box(on_page(hanging::covered_by(fixing)),
+                      {draw::Paint{Ink::accent, {}, 0.35}, draw::Stroke{{Ink::accent}, 0.18}}));
 }
 
 std::vector<std::string> card_words(const wall::Project& project, const Card& card) {
@@ -127,7 +137,8 @@ double body_width(double width) {
 double card_height(const wall::Project& project, const Card& card, double width) {
     const auto names = static_cast<double>(name_lines(card, width).size());
     const auto words = static_cast<double>(body_lines(project, card, body_width(width)).size());
-    return names * line_height(kName.size) + 1 + std::max(kBackHeight, words * line_height(kBody.size)) + kBetween;
+    return names * line_height(kName.size) + 1 +
+           std::max(kBackHeight, words * line_height(kBody.size)) + kBetween;
 }
 
 void add_card(Shapes& shapes, const wall::Project& project, const Card& card, const Area& area) {
@@ -162,14 +173,23 @@ Level level_of(const Rect<Wall>& strip, const Rect<Wall>& place) {
     return level;
 }
 
+/// "3 mm from the top", or "close to the top" where the unit shows no distance.
+std::string distance_words(double mm, const char* edge, units::LengthUnit unit) {
+    if (units::format_number(mm, unit) == "0")
+        return fmt::format("close to {}", edge);
+    return fmt::format("{} from {}", units::format_length(mm, unit), edge);
+}
+
 }  // namespace
 
-std::vector<std::string> strip_words(const hanging::Hanging& hanging, const Rect<Wall>& place, units::LengthUnit unit) {
+std::vector<std::string> strip_words(const hanging::Hanging& hanging, const Rect<Wall>& place,
+                                     units::LengthUnit unit) {
     std::vector<Level> levels;
     for (const Fixing& fixing : hanging.fixings) {
-        const Level next = level_of(rules::place_of(fixing), place);
+        const Level next = level_of(hanging::covered_by(fixing), place);
         const auto same = std::find_if(levels.begin(), levels.end(), [&next](const Level& one) {
-            return one.upper == next.upper && nearly(one.end, next.end) && nearly(one.side, next.side);
+            return one.upper == next.upper && nearly(one.end, next.end) &&
+                   nearly(one.side, next.side);
         });
         if (same == levels.end())
             levels.push_back(next);
@@ -178,13 +198,15 @@ std::vector<std::string> strip_words(const hanging::Hanging& hanging, const Rect
     }
     std::vector<std::string> words;
     for (const Level& level : levels)
-        words.push_back(fmt::format("{} {}: {} in from the {}, {} {}", level.count, level.count == 1 ? "strip" : "strips",
-                                    units::format_length(level.side, unit), level.count == 1 ? "side" : "sides",
-                                    units::format_length(level.end, unit), level.upper ? "below the top" : "above the bottom"));
+        words.push_back(fmt::format(
+            "{} {}: {}, {}", level.count, level.count == 1 ? "strip" : "strips",
+            distance_words(level.side, level.count == 1 ? "the side" : "the sides", unit),
+            distance_words(level.end, level.upper ? "the top" : "the bottom", unit)));
     return words;
 }
 
-void add_strip_cards(Flow& flow, const wall::Project& project, const rules::Assessment& assessment) {
+void add_strip_cards(Flow& flow, const wall::Project& project,
+                     const rules::Assessment& assessment) {
     const std::vector<Card> cards = cards_of(project, assessment);
     if (cards.empty())
         return;
@@ -202,7 +224,8 @@ void add_strip_cards(Flow& flow, const wall::Project& project, const rules::Asse
         flow.need(height);
         for (std::size_t i = first; i < std::min(first + kColumns, cards.size()); ++i) {
             const double left = flow.content().min.x + static_cast<double>(i - first) * pitch;
-            add_card(flow.shapes(), project, cards[i], {{left, flow.top()}, {left + width, flow.top() + height}});
+            add_card(flow.shapes(), project, cards[i],
+                     {{left, flow.top()}, {left + width, flow.top() + height}});
         }
         flow.advance(height);
     }

@@ -1,9 +1,9 @@
 #include "pages/table.h"
 
-#include <algorithm>
-
 #include "base/contract.h"
 #include "draw/paths.h"
+
+#include <algorithm>
 
 namespace wallwright::pages {
 
@@ -26,6 +26,7 @@ struct Place {
     double width = 0;
     Align align = Align::left;
     double size = 2.2;
+    double base = 0;  ///< From y to the first base line, shared by all cells of a row.
 };
 
 double inner(double width) {
@@ -36,9 +37,15 @@ Type type_of(const Words& words, double size) {
     return {words.size > 0 ? words.size : size, words.bold};
 }
 
+/// From the top of a line to its base line.
+double base_of(double size) {
+    return line_height(size) - 0.38 * size;
+}
+
 double height_of(const Words& words, double width, double size) {
     const Type type = type_of(words, size);
-    return static_cast<double>(lines_of(words.text, type, inner(width)).size()) * line_height(type.size);
+    return static_cast<double>(lines_of(words.text, type, inner(width)).size()) *
+           line_height(type.size);
 }
 double height_of(const TickBox&, double, double size) {
     return std::max(kTickBox, line_height(size));
@@ -47,28 +54,35 @@ double height_of(const ShareBar& bar, double width, double size) {
     return kBarTop + kBarHeight + height_of(Words{bar.words}, width, size);
 }
 
+double size_of(const Cell& cell, double size) {
+    const auto* words = std::get_if<Words>(&cell);
+    return words == nullptr ? size : type_of(*words, size).size;
+}
+
 void add(Shapes& shapes, const Words& words, const Place& place) {
     const double x = place.align == Align::left    ? place.x + kInset
                      : place.align == Align::right ? place.x + place.width - kInset
                                                    : place.x + place.width / 2;
     const Type type = type_of(words, place.size);
-    double y = place.y;
+    double y = place.y + place.base;
     for (const std::string& line : lines_of(words.text, type, inner(place.width))) {
+        shapes.emplace_back(aligned(text_at({x, y}, line, type, words.ink), place.align));
         y += line_height(type.size);
-        shapes.emplace_back(aligned(text_at({x, y - 0.38 * type.size}, line, type, words.ink), place.align));
     }
 }
 
 void add(Shapes& shapes, const TickBox&, const Place& place) {
-    const double top = place.y + (height_of(TickBox{}, 0, place.size) - kTickBox) / 2;
-    shapes.emplace_back(draw::box(Area::at({place.x + (place.width - kTickBox) / 2, top}, {kTickBox, kTickBox}),
-                                  {std::nullopt, draw::Stroke{{Ink::outline}, 0.25}}));
+    const double top = place.y + place.base - (place.size + kTickBox) / 2;
+    shapes.emplace_back(
+        draw::box(Area::at({place.x + (place.width - kTickBox) / 2, top}, {kTickBox, kTickBox}),
+                  {std::nullopt, draw::Stroke{{Ink::outline}, 0.25}}));
 }
 
 /// The whole bar is the rating; more than the rating fills it.
 void add(Shapes& shapes, const ShareBar& bar, const Place& place) {
     const bool within = bar.share <= bar.most + 1e-9;
-    const Area whole = Area::at({place.x + kInset, place.y + kBarTop}, {inner(place.width), kBarHeight});
+    const Area whole =
+        Area::at({place.x + kInset, place.y + kBarTop}, {inner(place.width), kBarHeight});
     const double filled = std::clamp(bar.share, 0.0, 1.0) * whole.width();
     const double limit = whole.min.x + std::clamp(bar.most, 0.0, 1.0) * whole.width();
     shapes.emplace_back(draw::box(Area::at(whole.min, {filled, kBarHeight}),
@@ -77,7 +91,7 @@ void add(Shapes& shapes, const ShareBar& bar, const Place& place) {
     shapes.emplace_back(draw::line<Page>({limit, whole.min.y - 0.7}, {limit, whole.max.y},
                                          draw::Stroke{{Ink::outline}, 0.5}));
     add(shapes, Words{bar.words, !within, within ? Ink::text : Ink::stop},
-        {place.x, whole.max.y, place.width, Align::left, place.size});
+        {place.x, whole.max.y, place.width, Align::left, place.size, base_of(place.size)});
 }
 
 /// A table at a width: columns in mm, rows in heights.
@@ -92,7 +106,8 @@ class Setting {
         }
         WW_EXPECT(taken < width || open == 0, "a table's columns leave room for the open ones");
         for (const Column& column : table.columns)
-            widths_.push_back(column.width > 0 ? column.width : (width - taken) / static_cast<double>(open));
+            widths_.push_back(column.width > 0 ? column.width
+                                               : (width - taken) / static_cast<double>(open));
         width_ = width;
     }
 
@@ -105,9 +120,13 @@ class Setting {
 
     [[nodiscard]] double row_height(const Row& row) const {
         double height = 0;
-        for (std::size_t i = 0; i < row.cells.size(); ++i)
-            height = std::max(height, std::visit([&](const auto& cell) { return height_of(cell, widths_[i], table_.size); },
-                                                 row.cells[i]));
+        for (std::size_t i = 0; i < row.cells.size(); ++i) {
+            const double own = std::visit(
+                [&](const auto& cell) { return height_of(cell, widths_[i], table_.size); },
+                row.cells[i]);
+            height =
+                std::max(height, own + row_base(row) - base_of(size_of(row.cells[i], table_.size)));
+        }
         return height + 2 * kAir;
     }
 
@@ -115,7 +134,9 @@ class Setting {
         double x = at.x;
         for (std::size_t i = 0; i < widths_.size(); ++i) {
             const double lift = head_height() - kAir - height_of(head(i), widths_[i], head_size());
-            add(shapes, head(i), {x, at.y + lift, widths_[i], table_.columns[i].align, head_size()});
+            add(shapes, head(i),
+                {x, at.y + lift, widths_[i], table_.columns[i].align, head_size(),
+                 base_of(head_size())});
             x += widths_[i];
         }
         add_rule(shapes, {at.x, at.y + head_height()}, 0.5);
@@ -126,7 +147,8 @@ class Setting {
             add_rule(shapes, at, 0.13);
         double x = at.x;
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
-            const Place place{x, at.y + kAir, widths_[i], table_.columns[i].align, table_.size};
+            const Place place{x,           at.y + kAir,  widths_[i], table_.columns[i].align,
+                              table_.size, row_base(row)};
             std::visit([&](const auto& cell) { add(shapes, cell, place); }, row.cells[i]);
             x += widths_[i];
         }
@@ -134,12 +156,22 @@ class Setting {
 
     void add_rule(Shapes& shapes, Spot at, double stroke) const {
         const double alpha = stroke < 0.2 ? 0.4 : 1;
-        shapes.emplace_back(draw::line<Page>(at, {at.x + width_, at.y}, draw::Stroke{{Ink::outline, {}, alpha}, stroke}));
+        shapes.emplace_back(draw::line<Page>(at, {at.x + width_, at.y},
+                                             draw::Stroke{{Ink::outline, {}, alpha}, stroke}));
     }
 
   private:
+    /// Of the largest text in the row, so that all its cells stand on one line.
+    [[nodiscard]] double row_base(const Row& row) const {
+        double size = table_.size;
+        for (const Cell& cell : row.cells)
+            size = std::max(size, size_of(cell, table_.size));
+        return base_of(size);
+    }
     [[nodiscard]] double head_size() const { return std::min(table_.size, 2.0); }
-    [[nodiscard]] Words head(std::size_t column) const { return {table_.columns[column].head, false, Ink::quiet_text}; }
+    [[nodiscard]] Words head(std::size_t column) const {
+        return {table_.columns[column].head, false, Ink::quiet_text};
+    }
 
     const Table& table_;
     double width_ = 0;

@@ -1,11 +1,11 @@
 // Tables: columns with heads, cells that wrap, rows that stay whole, heads again on each new sheet.
 #pragma once
 
+#include "pages/flow.h"
+
 #include <string>
 #include <variant>
 #include <vector>
-
-#include "pages/flow.h"
 
 namespace wallwright::pages {
 
@@ -36,7 +36,8 @@ struct Column {
 
 struct Row {
     std::vector<Cell> cells;
-    bool joined = false;  ///< Belongs to the row above: no line between them, and never parted by the end of a sheet.
+    bool joined = false;  ///< Belongs to the row above: no line between them, and never parted by
+                          ///< the end of a sheet.
 };
 
 struct Table {

@@ -104,7 +104,8 @@ void check(const Scene& scene, std::vector<Finding>& findings) {
         if (!hit)
             continue;
         findings.push_back(
-            finding(severity_of(one, *hit), {one.piece->id}, place_of(*hit->fixing), std::nullopt,
+            finding(severity_of(one, *hit), {one.piece->id}, hanging::covered_by(*hit->fixing),
+                    std::nullopt,
                     fmt::format("A {} of {} {} {} ({}); {}.", word_for(hit->fixing->kind),
                                 title_of(one), is_hung(one) ? "sits" : "goes", where(*hit),
                                 hit->zone->source, advice(scene, one))));

@@ -1,17 +1,63 @@
 #include "rules/all.h"
+#include "rules/wording.h"
 
 #include <algorithm>
-#include <iterator>
+#include <optional>
 
 namespace wallwright::rules {
 
 namespace {
 
-/// What choosing the fixings brought to light, under the name it was given there.
+/// A note, and everybody it is about.
+struct SharedNote {
+    std::string words;   ///< Without the piece's title before them.
+    std::size_t at = 0;  ///< Its place among the findings.
+    std::vector<const OnWall*> pieces;
+};
+
+/// The words of a note without the title that they begin with; nothing for what must be said for
+/// each piece by itself.
+std::optional<std::string> shared_words(const OnWall& one, const wall::Finding& finding) {
+    const std::string title = title_of(one) + ": ";
+    if (finding.severity != wall::Severity::note || !finding.text.starts_with(title))
+        return std::nullopt;
+    return finding.text.substr(title.size());
+}
+
+/// What choosing the fixings brought to light, under the name it was given there. The same note
+/// about several pieces is said once, with all their titles.
+class HandedOn {
+  public:
+    explicit HandedOn(std::vector<wall::Finding>& findings) : findings_(findings) {}
+
+    void add(const OnWall& one, const wall::Finding& finding) {
+        const auto words = shared_words(one, finding);
+        const auto said = std::ranges::find_if(
+            notes_, [&words](const SharedNote& note) { return words == note.words; });
+        if (said == notes_.end()) {
+            if (words)
+                notes_.push_back({*words, findings_.size(), {&one}});
+            findings_.push_back(finding);
+            return;
+        }
+        said->pieces.push_back(&one);
+        wall::Finding& note = findings_[said->at];
+        note.pieces = ids_of(said->pieces);
+        note.place = bounds_of(said->pieces);
+        note.text = titles_of(said->pieces) + ": " + said->words;
+    }
+
+  private:
+    std::vector<wall::Finding>& findings_;
+    std::vector<SharedNote> notes_;
+};
+
 void hand_on(std::string_view name, const Scene& scene, std::vector<wall::Finding>& findings) {
+    HandedOn handed_on(findings);
     for (const OnWall& one : scene.pieces)
-        std::ranges::copy_if(one.hanging->findings, std::back_inserter(findings),
-                             [name](const wall::Finding& each) { return each.rule == name; });
+        for (const wall::Finding& finding : one.hanging->findings)
+            if (finding.rule == name)
+                handed_on.add(one, finding);
 }
 
 }  // namespace

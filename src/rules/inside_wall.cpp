@@ -22,14 +22,15 @@ std::string advice(const Scene& scene, const geometry::Rect<geometry::Wall>& pla
 /// A frame may be inside by a hair and the plate of its hook not.
 void check_fixings(const Scene& scene, const OnWall& one, std::vector<Finding>& findings) {
     for (const hanging::Fixing& fixing : one.hanging->fixings) {
-        const double outside = geometry::protrusion(scene.project.room.outline, place_of(fixing));
+        const double outside =
+            geometry::protrusion(scene.project.room.outline, hanging::covered_by(fixing));
         if (!exceeds(outside, 0))
             continue;
-        findings.push_back(
-            finding(Severity::stop, {one.piece->id}, place_of(fixing), Measure{outside, 0},
-                    fmt::format("{} is inside the wall, but its {} reaches {} outside; {}.",
-                                title_of(one), word_for(fixing.kind), length_text(scene, outside),
-                                advice(scene, place_of(fixing)))));
+        findings.push_back(finding(
+            Severity::stop, {one.piece->id}, hanging::covered_by(fixing), Measure{outside, 0},
+            fmt::format("{} is inside the wall, but its {} reaches {} outside; {}.", title_of(one),
+                        word_for(fixing.kind), length_text(scene, outside),
+                        advice(scene, hanging::covered_by(fixing)))));
         return;
     }
 }

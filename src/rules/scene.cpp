@@ -45,12 +45,6 @@ const OnWall& on_wall(const Scene& scene, const wall::PieceId& id) {
     return *found;
 }
 
-geometry::Rect<geometry::Wall> place_of(const hanging::Fixing& fixing) {
-    const geometry::Size size = fixing.footprint;
-    return geometry::Rect<geometry::Wall>::at(
-        {fixing.at.x - size.width / 2, fixing.at.y - size.height / 2}, size);
-}
-
 bool on_strips(const OnWall& one) {
     if (one.hanging->fixings.empty())
         return one.piece->hanger.type == wall::HangerType::strips;

@@ -39,9 +39,6 @@ std::vector<const OnWall*> members_of(const Scene& scene, const spacing::Group& 
 /// The piece of this id; it must be on the wall.
 const OnWall& on_wall(const Scene& scene, const wall::PieceId& id);
 
-/// What the fixing covers of the wall.
-geometry::Rect<geometry::Wall> place_of(const hanging::Fixing& fixing);
-
 /// True when the piece hangs by strips, or would if it could be hung at all.
 bool on_strips(const OnWall& one);
 

@@ -47,7 +47,7 @@ std::vector<Alignment> near_alignments(const Layout& layout, std::span<const Fac
         for (const Line line : kLines) {
             const double off = line_at(layout.place(pair.second), across, line) -
                                line_at(layout.place(pair.first), across, line);
-            if (std::abs(off) <= within) {
+            if (std::abs(off) <= within + geometry::kLengthEps) {
                 alignments.push_back({pair, across, line, off});
             }
         }

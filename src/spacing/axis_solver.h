@@ -112,6 +112,10 @@ class AxisSolver {
     void start_from(const std::vector<std::uint32_t>& ties);
     bool let_go_of_pulling(const Block& block);
     bool enforce(std::uint32_t separation, double cost_limit);
+    void fasten(std::uint32_t separation);
+    [[nodiscard]] Pull pull_of(std::uint32_t separation) const;
+    static void turn(Pull& pull);
+    bool carry_out(Pull& pull, double cost_limit);
     bool pull_within(Pull& pull);
     void pull_apart(Pull& pull);
 

@@ -20,13 +20,30 @@ constexpr double kNoticeable = 0.02;  // mm; files keep hundredths, so less cann
 constexpr double kBeyondReach = 1;    // mm that other groups stay beyond reach
 constexpr int kMostPasses = 4;
 
+/// The number of the group each piece belongs to.
+std::vector<std::uint32_t> groups_of(std::span<const Placed> pieces, double reach) {
+    std::map<wall::PieceId, std::uint32_t> group_of;
+    std::uint32_t number = 0;
+    for (const Group& group : find_groups(pieces, reach)) {
+        for (const wall::PieceId& id : group.pieces) {
+            group_of[id] = number;
+        }
+        ++number;
+    }
+    std::vector<std::uint32_t> groups;
+    for (const Placed& piece : pieces) {
+        groups.push_back(group_of.at(piece.id));
+    }
+    return groups;
+}
+
 std::vector<Body> bodies_of(std::span<const Placed> pieces, std::span<const Obstacle> obstacles) {
     std::vector<Body> bodies;
     for (const Placed& piece : pieces) {
-        bodies.push_back({piece.place, piece.fixed, false});
+        bodies.push_back({piece.place, piece.fixed, false, 0});
     }
     for (const Obstacle& obstacle : obstacles) {
-        bodies.push_back({obstacle.place, true, true});
+        bodies.push_back({obstacle.place, true, true, 0});
     }
     return bodies;
 }
@@ -61,40 +78,46 @@ std::vector<Placed> places_in(const Layout& layout, std::span<const Placed> piec
     return result;
 }
 
-/// Facing pieces of different groups stay too far apart to be taken for one.
-void keep_groups_apart(Layout& layout, std::span<const Placed> pieces, double reach) {
-    std::map<wall::PieceId, std::size_t> group_of;
-    const std::vector<Group> groups = find_groups(pieces, reach);
-    for (std::size_t group = 0; group < groups.size(); ++group) {
-        for (const wall::PieceId& id : groups[group].pieces) {
-            group_of[id] = group;
+/// How far apart two are along the axis where they are farther apart.
+double clearance(const WallRect& a, const WallRect& b) {
+    return std::max(-geometry::overlap_x(a, b), -geometry::overlap_y(a, b));
+}
+
+/// Pieces of different groups stay too far apart to be taken for one group, as far as they are now.
+Layout layout_of(std::span<const Placed> pieces, std::span<const Obstacle> obstacles,
+                 const EvenOptions& options) {
+    const double group_gap = options.reach + kBeyondReach;
+    std::vector<Body> bodies = bodies_of(pieces, obstacles);
+    const std::vector<std::uint32_t> groups = groups_of(pieces, options.reach);
+    for (std::size_t i = 0; i < groups.size(); ++i) {
+        bodies[i].group = groups[i];
+    }
+    Layout layout(std::move(bodies), options.gap, group_gap);
+    for (std::uint32_t i = 0; i < pieces.size(); ++i) {
+        for (std::uint32_t j = i + 1; j < pieces.size(); ++j) {
+            const double apart = clearance(pieces[i].place, pieces[j].place);
+            if (groups[i] != groups[j] && apart < group_gap) {
+                layout.allow({i, j}, std::max(apart, options.gap));
+            }
         }
     }
-    std::vector<WallRect> places;
-    for (const Placed& piece : pieces) {
-        places.push_back(piece.place);
-    }
-    for (const Facing& facing : facing_pairs(places, std::numeric_limits<double>::infinity())) {
-        const bool both_fixed = pieces[facing.first].fixed && pieces[facing.second].fixed;
-        if (both_fixed ||
-            group_of.at(pieces[facing.first].id) == group_of.at(pieces[facing.second].id)) {
-            continue;
-        }
-        const WallRect& low = places[facing.first];
-        const double length = facing.axis == Axis::horizontal ? low.width() : low.height();
-        const double apart = std::min(facing.size, reach + kBeyondReach);
-        layout.add(facing.axis, {facing.first, facing.second, length + apart, false},
-                   {Cause::Kind::other_group, pair_of(facing), apart, Line::centre});
-    }
+    return layout;
+}
+
+Gap gap_of(const EvenResult& result, const Facing& facing) {
+    return {result.pieces[facing.first].id, result.pieces[facing.second].id, facing.axis,
+            facing.size, facing.place};
 }
 
 void report_uneven(EvenResult& result, const Evener& evener, double wanted) {
     for (const Facing& facing : evener.neighbours()) {
         if (std::abs(facing.size - wanted) > kNoticeable) {
-            result.uneven.push_back(
-                {Gap{result.pieces[facing.first].id, result.pieces[facing.second].id, facing.axis,
-                     facing.size, facing.place},
-                 evener.why_uneven(facing)});
+            result.uneven.push_back({gap_of(result, facing), evener.why_uneven(facing)});
+        }
+    }
+    for (const Facing& corners : evener.near_corners()) {
+        if (corners.size < wanted - kNoticeable) {
+            result.uneven.push_back({gap_of(result, corners), evener.why_near(corners)});
         }
     }
 }
@@ -132,17 +155,9 @@ void report_blocked(EvenResult& result, std::span<const Obstacle> obstacles) {
     }
 }
 
-/// One pass from the given places.
-struct Pass {
-    EvenResult result;
-    bool all_parted = false;
-};
-Pass one_pass(std::span<const Placed> pieces, std::span<const Obstacle> obstacles,
-              const EvenOptions& options, bool groups_apart) {
-    Layout layout(bodies_of(pieces, obstacles), options.gap);
-    if (groups_apart) {
-        keep_groups_apart(layout, pieces, options.reach);
-    }
+EvenResult one_pass(std::span<const Placed> pieces, std::span<const Obstacle> obstacles,
+                    const EvenOptions& options) {
+    Layout layout = layout_of(pieces, obstacles, options);
     const Layout::Mark before = layout.mark();
     const Parted parted = part_or_squeeze(layout, options.reach);
     const double cost = layout.cost();
@@ -152,23 +167,13 @@ Pass one_pass(std::span<const Placed> pieces, std::span<const Obstacle> obstacle
     const Reasons reasons(pieces, obstacles);
     Evener evener(std::move(layout), sides.partings, pieces.size(), options, reasons);
     evener.run();
-    Pass pass;
-    pass.all_parted = parted.stuck.empty();
-    pass.result.least_proved = evener.improve_sides(options.effort / 2) && pass.all_parted;
-    pass.result.pieces = places_in(evener.layout(), pieces);
-    report_uneven(pass.result, evener, options.gap);
-    report_unaligned(pass.result, evener, options.align_within);
-    report_blocked(pass.result, obstacles);
-    return pass;
-}
-
-EvenResult pass_from(std::span<const Placed> pieces, std::span<const Obstacle> obstacles,
-                     const EvenOptions& options) {
-    Pass pass = one_pass(pieces, obstacles, options, true);
-    if (!pass.all_parted) {  // keeping clear matters more than keeping groups apart
-        pass = one_pass(pieces, obstacles, options, false);
-    }
-    return std::move(pass.result);
+    EvenResult result;
+    result.least_proved = evener.improve_sides(options.effort / 2) && parted.stuck.empty();
+    result.pieces = places_in(evener.layout(), pieces);
+    report_uneven(result, evener, options.gap);
+    report_unaligned(result, evener, options.align_within);
+    report_blocked(result, obstacles);
+    return result;
 }
 
 }  // namespace
@@ -177,10 +182,10 @@ EvenResult even(std::span<const Placed> pieces, std::span<const Obstacle> obstac
                 const EvenOptions& options) {
     WW_EXPECT(options.gap >= 0 && options.reach >= options.gap,
               "pieces are pulled together from at least the gap");
-    EvenResult result = pass_from(pieces, obstacles, options);
+    EvenResult result = one_pass(pieces, obstacles, options);
     // Another pass moves nothing, as a rule. Where it does, the group was not at rest yet.
     for (int pass = 1; pass < kMostPasses; ++pass) {
-        EvenResult next = pass_from(result.pieces, obstacles, options);
+        EvenResult next = one_pass(result.pieces, obstacles, options);
         if (!has_moved(result.pieces, next.pieces)) {
             break;
         }

@@ -33,7 +33,8 @@ struct EvenOptions {
     std::uint64_t effort = kUsualEffort;  ///< 0 gives the first good answer.
 };
 
-/// A gap that is not the wanted one in the result.
+/// A gap that is not the wanted one in the result, or two pieces whose corners are nearer than
+/// that.
 struct UnevenGap {
     Gap gap;                           ///< As it came out.
     std::vector<std::string> because;  ///< What stands in the way, as phrases: "kelp stays where it

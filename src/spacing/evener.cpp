@@ -86,21 +86,69 @@ bool Evener::improve_sides(std::uint64_t work) {
 }
 
 std::vector<Facing> Evener::neighbours() const {
+    return facing_pairs(places(), options_.reach);
+}
+
+std::vector<Facing> Evener::near_corners() const {
+    std::vector<Facing> pairs = corner_pairs(places(), options_.gap);
+    std::erase_if(pairs, [this](const Facing& pair) {
+        return layout_.body(pair.first).held && layout_.body(pair.second).held;
+    });
+    return pairs;
+}
+
+std::vector<WallRect> Evener::places() const {
     std::vector<WallRect> places;
     for (std::size_t i = 0; i < pieces_; ++i) {
         places.push_back(layout_.place(i));
     }
-    return facing_pairs(places, options_.reach);
+    return places;
 }
 
 std::vector<std::string> Evener::why_uneven(const Facing& facing) const {
-    const auto found = known_.find({pair_of(facing), facing.axis});
-    return found == known_.end() ? std::vector<std::string>{} : found->second;
+    const Pair pair = pair_of(facing);
+    const auto found = known_.find({pair, facing.axis});
+    if (found != known_.end() && !found->second.empty()) {
+        return found->second;
+    }
+    Layout probe = layout_;
+    if (add_rule(probe, rule_of(pair, facing.axis, options_.gap))) {
+        return why_not_parted(probe, pair);
+    }
+    return reasons_.of_ring(facing.axis, probe.ring(facing.axis), std::array{pair});
+}
+
+std::vector<std::string> Evener::why_near(const Facing& corners) const {
+    const Pair pair = pair_of(corners);
+    Layout probe = layout_;
+    probe.allow(pair, options_.gap);
+    std::vector<Parting> partings;
+    const std::optional<Obstruction> obstruction = part_nearby(probe, partings, options_.reach);
+    if (!obstruction || obstruction->ring.empty()) {
+        return {"others would have to move far"};
+    }
+    return reasons_.of_ring(obstruction->axis, obstruction->ring, std::array{pair});
 }
 
 std::vector<std::string> Evener::why_unaligned(const Alignment& alignment) const {
-    const auto found = unaligned_.find({alignment.pair, alignment.axis, alignment.line});
-    return found == unaligned_.end() ? std::vector<std::string>{} : found->second;
+    Layout probe = layout_;
+    if (line_up(probe, alignment)) {
+        return why_not_parted(probe, alignment.pair);
+    }
+    return reasons_.of_ring(alignment.axis, probe.ring(alignment.axis), std::array{alignment.pair});
+}
+
+/// What keeps the layout from being parted once a wish of the pair is in it.
+std::vector<std::string> Evener::why_not_parted(Layout& layout, Pair asked) const {
+    std::vector<Parting> partings;
+    const std::optional<Obstruction> obstruction = part_nearby(layout, partings, options_.reach);
+    if (!obstruction) {
+        return {"others would have to move far"};
+    }
+    if (obstruction->ring.empty()) {
+        return {reasons_.of_clash(obstruction->pair)};
+    }
+    return reasons_.of_ring(obstruction->axis, obstruction->ring, std::array{asked});
 }
 
 bool Evener::is_known(const Facing& facing) const {
@@ -128,7 +176,10 @@ void Evener::consider(const Facing& facing) {
         return;
     }
     const GapRule wanted = rule_of(pair, facing.axis, options_.gap);
-    const std::optional<Obstruction> obstruction = hold(wanted);
+    std::optional<Obstruction> obstruction = hold(wanted);
+    while (obstruction && let_groups_meet(base_, obstruction->ring) && start_again(rules_)) {
+        obstruction = hold(wanted);
+    }
     if (!obstruction || (!obstruction->ring.empty() && closes(obstruction->ring))) {
         known_[key] = {};
     } else if (obstruction->ring.empty()) {
@@ -222,38 +273,40 @@ GapRule Evener::rule_of(Pair pair, Axis axis, double gap) const {
     return {in_order ? pair.first : pair.second, in_order ? pair.second : pair.first, axis, gap};
 }
 
+/// Lines up what is near, until lining up brings no further neighbours face to face.
 void Evener::line_up_neighbours() {
     alignments_.clear();
-    unaligned_.clear();
-    // Lining up moves each piece by a little; what would cost more pushes others out of their
-    // places.
-    const double most =
-        static_cast<double>(pieces_) * options_.align_within * options_.align_within;
+    std::set<AlignmentKey> tried;
     std::set<std::pair<Pair, Axis>> in_line;
-    for (const Alignment& alignment :
-         near_alignments(layout_, neighbours(), options_.align_within)) {
-        const std::pair key{alignment.pair, alignment.axis};
-        if (!in_line.contains(key) && try_alignment(alignment, layout_.cost() + most)) {
-            in_line.insert(key);
+    for (bool any = true; any;) {
+        any = false;
+        for (const Alignment& alignment :
+             near_alignments(layout_, neighbours(), options_.align_within)) {
+            const std::pair lines{alignment.pair, alignment.axis};
+            if (in_line.contains(lines) ||
+                !tried.insert({alignment.pair, alignment.axis, alignment.line}).second) {
+                continue;
+            }
+            any = true;
+            if (try_alignment(alignment)) {
+                in_line.insert(lines);
+            }
         }
     }
 }
 
-bool Evener::try_alignment(const Alignment& alignment, double cost_limit) {
-    std::vector<std::string>& why = unaligned_[{alignment.pair, alignment.axis, alignment.line}];
+bool Evener::try_alignment(const Alignment& alignment) {
+    // Lining up moves each piece by a little; what costs more pushes others out of their places.
+    const double cost_limit = layout_.cost() + static_cast<double>(pieces_) *
+                                                   options_.align_within * options_.align_within;
     const Layout::Mark before = layout_.mark();
     const std::size_t partings_before = partings_.size();
     if (!line_up(layout_, alignment)) {
-        const std::vector<RingPart> ring = layout_.ring(alignment.axis);
-        why = reasons_.of_ring(alignment.axis, ring, std::array{alignment.pair});
-        return closes(ring);
+        return closes(layout_.ring(alignment.axis));
     }
-    const std::optional<Obstruction> stuck = part_nearby(layout_, partings_, options_.reach);
-    if (stuck || layout_.cost() > cost_limit) {
+    if (part_nearby(layout_, partings_, options_.reach) || layout_.cost() > cost_limit) {
         layout_.undo(before);
         partings_.resize(partings_before);
-        why = stuck ? std::vector{reasons_.of_clash(stuck->pair)}
-                    : std::vector<std::string>{"other pieces would have to move far"};
         return false;
     }
     alignments_.push_back(alignment);

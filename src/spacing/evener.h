@@ -39,14 +39,20 @@ class Evener {
 
     [[nodiscard]] const Layout& layout() const { return layout_; }
     [[nodiscard]] std::vector<Facing> neighbours() const;
+    /// Pieces that come too near corner to corner.
+    [[nodiscard]] std::vector<Facing> near_corners() const;
     /// Why the gap is not as wanted; empty when nothing is known to be in the way.
     [[nodiscard]] std::vector<std::string> why_uneven(const Facing& facing) const;
+    [[nodiscard]] std::vector<std::string> why_near(const Facing& corners) const;
     [[nodiscard]] std::vector<std::string> why_unaligned(const Alignment& alignment) const;
 
   private:
+    [[nodiscard]] std::vector<WallRect> places() const;
+
     using GapKey = std::pair<Pair, Axis>;
     using AlignmentKey = std::tuple<Pair, Axis, Line>;
 
+    [[nodiscard]] std::vector<std::string> why_not_parted(Layout& layout, Pair asked) const;
     [[nodiscard]] bool is_known(const Facing& facing) const;
     [[nodiscard]] std::vector<Facing> unknown_of(std::vector<Facing> facings) const;
     void consider(const Facing& facing);
@@ -57,7 +63,7 @@ class Evener {
     [[nodiscard]] GapRule rule_of(Pair pair, Axis axis, double gap) const;
 
     void line_up_neighbours();
-    bool try_alignment(const Alignment& alignment, double cost_limit);
+    bool try_alignment(const Alignment& alignment);
 
     Layout base_;
     std::vector<Parting> base_partings_;
@@ -71,7 +77,6 @@ class Evener {
     std::vector<Alignment> alignments_;
     std::map<GapKey, std::vector<std::string>>
         known_;  // every gap considered; with reasons when it is not as wanted
-    std::map<AlignmentKey, std::vector<std::string>> unaligned_;
 };
 
 }  // namespace wallwright::spacing

@@ -27,6 +27,11 @@ struct Facing {
 /// index, the smaller one of each two first.
 std::vector<Facing> facing_pairs(std::span<const WallRect> places, double reach);
 
+/// Every two rectangles of which only the corners look at each other, nearer than `reach` mm along
+/// both axes: `axis` is the one along which they are farther apart, `place` what lies between the
+/// corners.
+std::vector<Facing> corner_pairs(std::span<const WallRect> places, double reach);
+
 /// The clear distance between two pieces that look at each other with nothing between them.
 struct Gap {
     wall::PieceId first;  ///< Left of, or below, `second`.

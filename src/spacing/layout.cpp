@@ -30,9 +30,10 @@ std::vector<Variable> variables_along(const std::vector<Body>& bodies, Axis axis
 
 }  // namespace
 
-Layout::Layout(std::vector<Body> bodies, double gap)
+Layout::Layout(std::vector<Body> bodies, double gap, double group_gap)
     : bodies_(std::move(bodies)),
       gap_(gap),
+      group_gap_(group_gap),
       x_(variables_along(bodies_, Axis::horizontal)),
       y_(variables_along(bodies_, Axis::vertical)),
       by_left_edge_(bodies_.size()) {
@@ -53,7 +54,12 @@ double Layout::distance(Pair pair) const {
             return own->second;
         }
     }
-    return bodies_[pair.first].obstacle || bodies_[pair.second].obstacle ? 0 : gap_;
+    const Body& first = bodies_[pair.first];
+    const Body& second = bodies_[pair.second];
+    if (first.obstacle || second.obstacle) {
+        return 0;
+    }
+    return first.group == second.group ? gap_ : group_gap_;
 }
 
 double Layout::shortfall(Pair pair, Side side) const {
@@ -93,8 +99,10 @@ bool Layout::part(Pair pair, Side side, double cost_limit) {
     const std::uint32_t high = first_is_low ? pair.second : pair.first;
     const Axis axis = axis_of(side);
     const double size = axis == Axis::horizontal ? sizes_[low].width : sizes_[low].height;
-    return add(axis, {low, high, size + distance(pair), false},
-               {Cause::Kind::kept_apart, pair, distance(pair), Line::centre}, cost_limit);
+    const double apart = distance(pair);
+    const Cause::Kind kind = apart > gap_ ? Cause::Kind::other_group : Cause::Kind::kept_apart;
+    return add(axis, {low, high, size + apart, false}, {kind, pair, apart, Line::centre},
+               cost_limit);
 }
 
 bool Layout::add(Axis axis, const Separation& separation, const Cause& cause, double cost_limit) {
@@ -164,13 +172,13 @@ void Layout::sweep(Report report) {
     sweep_work_ += size();
     for (std::size_t i = 0; i < by_left_edge_.size(); ++i) {
         const std::uint32_t a = by_left_edge_[i];
-        const double reach = x_.at(a) + sizes_[a].width + gap_;
+        const double reach = x_.at(a) + sizes_[a].width + group_gap_;
         for (std::size_t j = i + 1; j < by_left_edge_.size() && x_.at(by_left_edge_[j]) < reach;
              ++j) {
             const std::uint32_t b = by_left_edge_[j];
             const double y_depth = std::min(y_.at(a) + sizes_[a].height - y_.at(b),
                                             y_.at(b) + sizes_[b].height - y_.at(a));
-            if (y_depth + gap_ <= kTooNearEps || (bodies_[a].held && bodies_[b].held)) {
+            if (y_depth + group_gap_ <= kTooNearEps || (bodies_[a].held && bodies_[b].held)) {
                 continue;
             }
             const double x_depth = std::min(x_.at(a) + sizes_[a].width - x_.at(b),

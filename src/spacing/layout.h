@@ -20,6 +20,7 @@ struct Body {
     WallRect place;  ///< Where it is, and would like to stay.
     bool held = false;
     bool obstacle = false;
+    std::uint32_t group = 0;
 };
 
 /// Where the first of a pair is, seen from the second.
@@ -75,7 +76,9 @@ class Layout {
         AxisSolver::Mark y;
     };
 
-    Layout(std::vector<Body> bodies, double gap);
+    /// Pieces keep `gap` mm from each other, and `group_gap` mm from those of other groups.
+    Layout(std::vector<Body> bodies, double gap, double group_gap);
+    Layout(std::vector<Body> bodies, double gap) : Layout(std::move(bodies), gap, gap) {}
 
     [[nodiscard]] std::size_t size() const { return bodies_.size(); }
     [[nodiscard]] const Body& body(std::size_t index) const { return bodies_[index]; }
@@ -86,6 +89,7 @@ class Layout {
     /// Bodies looked at so far, the same on every machine.
     [[nodiscard]] std::uint64_t work() const { return x_.work() + y_.work() + sweep_work_; }
 
+    [[nodiscard]] double gap() const { return gap_; }
     /// The least distance of a pair in mm, along one axis or the other.
     [[nodiscard]] double distance(Pair pair) const;
     /// Lets a pair come nearer than its kind may; an infinite negative distance lets it be.
@@ -124,6 +128,7 @@ class Layout {
     std::vector<Body> bodies_;
     std::vector<geometry::Size> sizes_;
     double gap_ = 0;
+    double group_gap_ = 0;
     std::map<Pair, double> allowed_;
     std::array<std::vector<Cause>, 2> causes_;  // by axis and separation
     AxisSolver x_;  // a variable a body, and the wall itself as the last one

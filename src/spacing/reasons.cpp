@@ -30,11 +30,12 @@ std::vector<std::string> Reasons::of_ring(Axis axis, std::span<const RingPart> r
     std::vector<std::string> reasons;
     for (const RingPart& part : ring) {
         const std::vector<std::string> held = of_held(part.cause.pair);
+        const bool is_answer = held.empty() || part.cause.kind == Cause::Kind::lined_up;
+        if (is_answer && std::ranges::find(asked, part.cause.pair) == asked.end()) {
+            say_once(reasons, of_cause(axis, part.cause));
+        }
         for (const std::string& reason : held) {
             say_once(reasons, reason);
-        }
-        if (held.empty() && std::ranges::find(asked, part.cause.pair) == asked.end()) {
-            say_once(reasons, of_cause(axis, part.cause));
         }
     }
     return reasons;

@@ -42,6 +42,9 @@ Side nearest_side(const Layout& layout, Pair pair) {
 
 /// True when the row was squeezed, so that some pairs may now be nearer to each other.
 bool squeeze(Layout& layout, const std::vector<RingPart>& ring) {
+    if (let_groups_meet(layout, ring)) {
+        return true;
+    }
     const std::optional<Adjustment> narrower = adjustment_of(layout, ring);
     if (!narrower) {
         return false;
@@ -76,6 +79,17 @@ std::optional<Adjustment> adjustment_of(const Layout& layout, const std::vector<
         return wider;
     }
     return share(layout, ring, excess > 0, -std::abs(excess));
+}
+
+bool let_groups_meet(Layout& layout, const std::vector<RingPart>& ring) {
+    bool any = false;
+    for (const RingPart& part : ring) {
+        if (part.cause.kind == Cause::Kind::other_group) {
+            layout.allow(part.cause.pair, layout.gap());
+            any = true;
+        }
+    }
+    return any;
 }
 
 std::optional<Obstruction> part_nearby(Layout& layout, std::vector<Parting>& partings, double far) {

@@ -19,6 +19,10 @@ struct Adjustment {
 /// when there are none, those on its longer way shrink. Empty when that cannot be.
 std::optional<Adjustment> adjustment_of(const Layout& layout, const std::vector<RingPart>& ring);
 
+/// Lets pairs of different groups in the ring come as near as pieces of one group. True when there
+/// were any.
+bool let_groups_meet(Layout& layout, const std::vector<RingPart>& ring);
+
 /// A pair that cannot be parted nearby.
 struct Obstruction {
     Pair pair;

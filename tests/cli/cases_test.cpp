@@ -5,6 +5,7 @@
 #include "support/command.h"
 
 #include <catch2/catch.hpp>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cstdlib>
@@ -15,7 +16,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-const fs::path kCases = fs::path(WW_SOURCE) / "tests/cli/cases";
+const fs::path kCases = WW_SOURCE "/tests/cli/cases";
 
 bool accepting() {
     return std::getenv("WW_ACCEPT") != nullptr && std::getenv("CI") == nullptr;
@@ -24,7 +25,7 @@ bool accepting() {
 std::vector<fs::path> all_cases() {
     std::vector<fs::path> cases;
     for (const auto& entry : fs::recursive_directory_iterator(kCases))
-        if (entry.path().filename() == "words")
+        if (entry.is_regular_file() && entry.path().filename() == "words")
             cases.push_back(entry.path().parent_path());
     std::sort(cases.begin(), cases.end());
     return cases;
@@ -51,7 +52,7 @@ std::string command_line(const fs::path& folder) {
     std::string words = one_line(read_whole((folder / "words").string()));
     const std::string mark = "{demo}";
     for (std::size_t at = words.find(mark); at != std::string::npos; at = words.find(mark))
-        words.replace(at, mark.size(), std::string(WW_SOURCE) + "/assets/demo");
+        words.replace(at, mark.size(), WW_SOURCE "/assets/demo");
     return words;
 }
 
@@ -66,7 +67,8 @@ void compare(const fs::path& golden, const std::string& got) {
 void run_case(const fs::path& folder) {
     const ScratchFolder scratch;
     lay_out_inputs(folder, scratch.path());
-    const Ran ran = run("cd " + scratch.path() + " && " + WW_PROGRAM + " " + command_line(folder));
+    const Ran ran =
+        run(fmt::format("cd {} && {} {}", scratch.path(), WW_PROGRAM, command_line(folder)));
     compare(folder / "out", ran.out);
     compare(folder / "err", ran.err);
     compare(folder / "code", std::to_string(ran.status) + "\n");

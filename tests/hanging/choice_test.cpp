@@ -20,6 +20,8 @@ struct OnePiece {
     OnePiece(HangerType hanger, double high_kg) {
         wall::Piece& piece = scenes::add_piece(project, "kelp", {1000, 1300}, {400, 500});
         piece.hanger.type = hanger;
+        if (hanger == HangerType::sawtooth)
+            piece.hanger.drop = 60;                 // Deep enough to hide any hook.
         piece.weighed = Kilograms{high_kg / 1.02};  // A scale's 2 % are added again.
     }
 
@@ -61,6 +63,17 @@ TEST_CASE("Enough of a stronger kind comes before too few of a weaker one") {
     CHECK(OnePiece(HangerType::two_rings, 1.0).choice({some("hook_small", 1), some("screw", 2)}) ==
           "screw");
     CHECK(OnePiece(HangerType::two_rings, 1.0).choice({some("hook_large", 1)}) == "hook_large");
+}
+
+TEST_CASE("A fixing that stays behind the frame comes before a weaker hook that would show") {
+    OnePiece one(HangerType::sawtooth, 1.0);
+    one.project.pieces.front().hanger.drop = 30;
+    CHECK(one.choice() == "hook_small");
+    one.project.pieces.front().hanger.drop = 20;
+    CHECK(one.choice() == "screw");
+    std::erase_if(one.catalogue.fixings,
+                  [](const wall::FixingType& type) { return type.kind == FixingKind::screw; });
+    CHECK(one.choice() == "hook_small");
 }
 
 TEST_CASE("Stock that is too weak for the piece is passed over") {

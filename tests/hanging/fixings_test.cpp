@@ -26,6 +26,8 @@ wall::Piece& add(Project& project, const std::string& id, HangerType hanger, dou
     const auto place = static_cast<double>(project.pieces.size());
     wall::Piece& piece = scenes::add_piece(project, id, {500 * place, 1300}, {400, 500});
     piece.hanger.type = hanger;
+    if (hanger == HangerType::sawtooth)
+        piece.hanger.drop = 60;  // Deep enough to hide any hook.
     piece.weighed = Kilograms{kg};
     return piece;
 }

@@ -50,6 +50,7 @@ TEST_CASE("Strips are marked by the frame's two top corners") {
 TEST_CASE("Hooks and screws are marked at their bearing points, by name") {
     Project project = scenes::wall_of(3600, 2400);
     add(project, "kelp", {1000, 1300}, HangerType::sawtooth);
+    project.pieces.front().fixing = wall::FixingTypeId{"hook_small"};
     CHECK(table_of(project).marks.at(0).what == "hook");
     CHECK(table_of(project).marks.at(0).at == Point<Wall>{1200, 1785});
     project.pieces.front().fixing = wall::FixingTypeId{"screw"};

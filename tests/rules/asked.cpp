@@ -37,6 +37,7 @@ void make_light(wall::Project& project, const std::string& id, double kg) {
 
 void hang_on_a_nail(wall::Project& project, const std::string& id) {
     piece_named(project, id).hanger.type = wall::HangerType::sawtooth;
+    piece_named(project, id).fixing = wall::FixingTypeId{"hook_small"};
 }
 
 wall::Piece& piece_named(wall::Project& project, const std::string& id) {

@@ -75,3 +75,17 @@ TEST_CASE("Whatever choosing the fixings brought to light reaches the person onc
         }
     CHECK(said >= 4);
 }
+
+TEST_CASE("The same note about several pieces is said once, with all their titles") {
+    wall::Project project = one_piece(0.5);
+    add_piece(project, "dune", {1500, 1300}, {300, 400});
+    for (const std::string name : {"kelp", "dune"}) {
+        make_light(project, name, 0.5);
+        piece_named(project, name).hanger = {wall::HangerType::sawtooth, 5, {}, {}, {}, {}};
+        piece_named(project, name).fixing = wall::FixingTypeId{"hook_small"};
+    }
+    const wall::Finding note = only_finding("hanger-fits", project);
+    CHECK(note.severity == Severity::note);
+    CHECK(note.pieces == std::vector<wall::PieceId>{{"kelp"}, {"dune"}});
+    CHECK(note.text.find("Kelp and Dune: the hook's plate") == 0);
+}

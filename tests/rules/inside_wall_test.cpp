@@ -70,9 +70,9 @@ TEST_CASE("A hook whose plate reaches past the ceiling is a stop though its piec
     const wall::Finding finding = only_finding("inside-wall", project);
     CHECK(finding.severity == Severity::stop);
     CHECK(finding.text ==
-          "Kelp is inside the wall, but its hook reaches 7.5 mm outside; move it 7.5 mm down to "
+          "Kelp is inside the wall, but its hook reaches 20 mm outside; move it 20 mm down to "
           "bring it in.");
 
-    piece_named(project, "kelp").hanger.drop = 12.5;
+    piece_named(project, "kelp").hanger.drop = 25;
     CHECK(findings_of("inside-wall", project).empty());
 }

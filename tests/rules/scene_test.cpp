@@ -66,10 +66,3 @@ TEST_CASE("A piece that could not be hung counts by its hanger") {
     piece.hanger.type = wall::HangerType::sawtooth;
     CHECK_FALSE(on_strips(one));
 }
-
-TEST_CASE("A fixing covers its footprint about its point") {
-    hanging::Fixing fixing;
-    fixing.at = {1000, 1500};
-    fixing.footprint = {20, 50};
-    CHECK(place_of(fixing) == geometry::Rect<geometry::Wall>{{990, 1475}, {1010, 1525}});
-}

@@ -1,9 +1,9 @@
 #include "dense_quadratic.h"
 
+#include <Eigen/Dense>
+
 #include <algorithm>
 #include <cmath>
-
-#include <Eigen/Dense>
 
 namespace wallwright::spacing::test {
 
@@ -35,7 +35,8 @@ double worst_shortfall(std::span<const Separation> separations, const std::vecto
 Eigen::VectorXd gradient_at(std::span<const Variable> variables, const std::vector<double>& at) {
     Eigen::VectorXd gradient(static_cast<Eigen::Index>(at.size()));
     for (std::size_t i = 0; i < at.size(); ++i) {
-        gradient(static_cast<Eigen::Index>(i)) = 2 * variables[i].weight * (at[i] - variables[i].wanted);
+        gradient(static_cast<Eigen::Index>(i)) =
+            2 * variables[i].weight * (at[i] - variables[i].wanted);
     }
     return gradient;
 }
@@ -75,7 +76,8 @@ Eigen::VectorXd non_negative_least_squares(const Eigen::MatrixXd& m, const Eigen
             double step = 1;
             for (std::size_t k = 0; k < free.size(); ++k)
                 if (s(static_cast<Eigen::Index>(k)) <= 0)
-                    step = std::min(step, p(free[k]) / (p(free[k]) - s(static_cast<Eigen::Index>(k)) + 1e-300));
+                    step = std::min(
+                        step, p(free[k]) / (p(free[k]) - s(static_cast<Eigen::Index>(k)) + 1e-300));
             for (std::size_t k = 0; k < free.size(); ++k)
                 p(free[k]) += step * (s(static_cast<Eigen::Index>(k)) - p(free[k]));
             if (step >= 1)

@@ -1,13 +1,13 @@
 #include "spacing/separation.h"
 
-#include <cmath>
-#include <limits>
+#include "base/random.h"
+#include "dense_quadratic.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
-#include "base/random.h"
-#include "dense_quadratic.h"
+#include <cmath>
+#include <limits>
 
 namespace wallwright::spacing {
 
@@ -25,7 +25,8 @@ struct Line {
 };
 
 /// Separations of any direction and sign, so that many lines cannot be kept at all.
-Line any_line(std::uint64_t seed, std::size_t variables, std::size_t separations, double equal_share) {
+Line any_line(std::uint64_t seed, std::size_t variables, std::size_t separations,
+              double equal_share) {
     Random random(seed);
     Line line;
     for (std::size_t i = 0; i < variables; ++i)
@@ -34,7 +35,8 @@ Line any_line(std::uint64_t seed, std::size_t variables, std::size_t separations
         const std::size_t left = random.below(variables);
         const std::size_t right = random.below(variables);
         if (left != right)
-            line.separations.push_back({left, right, random.uniform(-30, 80), random.uniform() < equal_share});
+            line.separations.push_back(
+                {left, right, random.uniform(-30, 80), random.uniform() < equal_share});
     }
     return line;
 }
@@ -44,7 +46,8 @@ Line orderly_line(std::uint64_t seed, std::size_t variables, std::size_t separat
     Random random(seed);
     Line line;
     for (std::size_t i = 0; i < variables; ++i)
-        line.variables.push_back({random.uniform(0, 40.0 * static_cast<double>(variables)), random.uniform(0.5, 4)});
+        line.variables.push_back(
+            {random.uniform(0, 40.0 * static_cast<double>(variables)), random.uniform(0.5, 4)});
     while (line.separations.size() < separations) {
         const std::size_t left = random.below(variables);
         const std::size_t right = random.below(variables);
@@ -142,7 +145,8 @@ TEST_CASE("A cycle of separations that adds up to more than nothing cannot hold"
 
 TEST_CASE("The same separation twice is no contradiction") {
     const std::vector<Variable> variables{{0, 1}, {0, 1}};
-    const std::vector<Separation> separations{{0, 1, 10, true}, {0, 1, 10, true}, {1, 0, -10, true}, {0, 1, 10}};
+    const std::vector<Separation> separations{
+        {0, 1, 10, true}, {0, 1, 10, true}, {1, 0, -10, true}, {0, 1, 10}};
     const Placement placement = separate(variables, separations);
     CHECK(placement.unsatisfiable.empty());
     CHECK(placement.at[1] - placement.at[0] == Approx(10));
@@ -201,7 +205,8 @@ TEST_CASE("One more separation never lowers the cost") {
         const Line line = orderly_line(seed, 10, 25);
         double last = 0;
         for (std::size_t count = 0; count <= line.separations.size(); ++count) {
-            const Placement placement = separate(line.variables, std::span(line.separations).first(count));
+            const Placement placement =
+                separate(line.variables, std::span(line.separations).first(count));
             RC_ASSERT(placement.cost >= last - 1e-7);
             last = placement.cost;
         }

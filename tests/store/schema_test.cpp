@@ -1,15 +1,11 @@
-// assets/schema/project.schema.json, judged by valijson: a reader of JSON Schema that is not ours.
 #include "random_project.h"
+#include "schema_check.h"
 #include "store/json_project.h"
 #include "support/command.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 #include <rapidcheck/catch.h>
-#include <valijson/adapters/nlohmann_json_adapter.hpp>
-#include <valijson/schema.hpp>
-#include <valijson/schema_parser.hpp>
-#include <valijson/validator.hpp>
 
 namespace wallwright::store {
 
@@ -17,36 +13,6 @@ namespace {
 
 using nlohmann::json;
 using nlohmann::ordered_json;
-
-const json& schema_text() {
-    static const json kText =
-        json::parse(test::read_whole(WW_SOURCE "/assets/schema/project.schema.json"));
-    return kText;
-}
-
-const valijson::Schema& schema() {
-    static const auto kSchema = [] {
-        auto schema = std::make_unique<valijson::Schema>();
-        valijson::SchemaParser(valijson::SchemaParser::kDraft7)
-            .populateSchema(valijson::adapters::NlohmannJsonAdapter(schema_text()), *schema);
-        return schema;
-    }();
-    return *kSchema;
-}
-
-/// Empty for a valid file; otherwise where it breaks the schema.
-std::string breach(const json& file) {
-    valijson::ValidationResults results;
-    valijson::Validator validator;
-    if (validator.validate(schema(), valijson::adapters::NlohmannJsonAdapter(file), &results))
-        return "";
-    std::string text = "breach:";
-    valijson::ValidationResults::Error error;
-    while (results.popError(error))
-        text +=
-            "\n" + (error.context.empty() ? "" : error.context.back()) + " " + error.description;
-    return text;
-}
 
 const json& planted() {
     static const json kPlanted =

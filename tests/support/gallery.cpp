@@ -1,9 +1,9 @@
 #include "support/gallery.h"
 
+#include "support/scenes.h"
+
 #include <array>
 #include <string>
-
-#include "support/scenes.h"
 
 namespace wallwright::scenes {
 
@@ -15,7 +15,8 @@ using geometry::Size;
 using geometry::Wall;
 
 /// Gives the piece a mount and a print that leave a border of about a sixth of its width.
-void fill(wall::Project& project, const std::string& id, wall::Colour picture, wall::Colour moulding) {
+void fill(wall::Project& project, const std::string& id, wall::Colour picture,
+          wall::Colour moulding) {
     wall::Frame& frame = frame_named(project, id);
     frame.colour = moulding;
     wall::Mount mount;
@@ -79,7 +80,10 @@ wall::Project attic_gallery() {
     furnish_attic(project);
     hang_attic(project);
     for (std::size_t i = 0; i < project.pieces.size(); ++i)
-        fill(project, project.pieces[i].id.text, kPictures[i % kPictures.size()], i % 3 == 0 ? kBlack : i % 3 == 1 ? kOak : kWhite);
+        fill(project, project.pieces[i].id.text, kPictures[i % kPictures.size()],
+             i % 3 == 0   ? kBlack
+             : i % 3 == 1 ? kOak
+                          : kWhite);
     for (wall::Piece& piece : project.pieces) {
         if (piece.id.text == "wreck")
             piece.hanger.type = wall::HangerType::cord_two_hooks;
@@ -102,7 +106,8 @@ wall::Project salon_of(int pieces) {
     project.room.skirting_height = 120;
     add_furniture(project, wall::FurnitureType::sideboard, Rect<Wall>::at({600, 0}, {1600, 780}));
     for (int i = 0; i < pieces; ++i) {
-        const Point<Wall> at{600 + (i % columns) * (kSize.width + kGap), 1000 + (i / columns) * (kSize.height + kGap)};
+        const Point<Wall> at{600 + (i % columns) * (kSize.width + kGap),
+                             1000 + (i / columns) * (kSize.height + kGap)};
         const std::string id = "p" + std::to_string(i + 1);
         add_piece(project, id, at, kSize).title = "Print " + std::to_string(i + 1);
         const auto index = static_cast<std::size_t>(i);
@@ -123,7 +128,8 @@ wall::Project stair_gallery() {
     project.room.outline.corners = corners;
     for (int i = 0; i < 3; ++i) {
         const std::string id = "s" + std::to_string(i + 1);
-        add_piece(project, id, {500.0 + 560 * i, 1500.0 + 360 * i}, {400, 500}).title = "Landing " + std::to_string(i + 1);
+        add_piece(project, id, {500.0 + 560 * i, 1500.0 + 360 * i}, {400, 500}).title =
+            "Landing " + std::to_string(i + 1);
         fill(project, id, kPictures[static_cast<std::size_t>(i)], kOak);
     }
     return project;

@@ -5,8 +5,9 @@
 
 namespace wallwright::scenes {
 
-/// An attic over a sofa and a floor lamp: five pieces hang, two are planned beside them, two wait; strips, hooks and cords; a
-/// switch and a socket by the door side; a ceiling that slopes down at the right.
+/// An attic over a sofa and a floor lamp: five pieces hang, two are planned beside them, two wait;
+/// strips, hooks and cords; a switch and a socket by the door side; a ceiling that slopes down at
+/// the right.
 wall::Project attic_gallery();
 
 /// A wall of so many planned pieces in rows with equal gaps, all on strips.

@@ -1,5 +1,4 @@
-// Small walls for tests: a bare wall, and one line for each thing that is put on it, before it or
-// into it.
+// Small walls for tests, with one line for each thing that is put on, before or into the wall.
 #pragma once
 
 #include "wall/project.h"

@@ -1,14 +1,15 @@
-#include <algorithm>
-
 #include "base/random.h"
 #include "draw/furnishings/silhouettes.h"
+
+#include <algorithm>
 
 namespace wallwright::draw::silhouettes {
 
 namespace {
 
-constexpr Colour kSpines[] = {{0x7B, 0x8C, 0x93}, {0xA8, 0x6A, 0x5B}, {0x8A, 0x94, 0x78}, {0xC3, 0xA9, 0x76},
-                              {0x6B, 0x6F, 0x84}, {0xB9, 0xB2, 0xA4}, {0x8C, 0x6F, 0x61}};
+constexpr Colour kSpines[] = {{0x7B, 0x8C, 0x93}, {0xA8, 0x6A, 0x5B}, {0x8A, 0x94, 0x78},
+                              {0xC3, 0xA9, 0x76}, {0x6B, 0x6F, 0x84}, {0xB9, 0xB2, 0xA4},
+                              {0x8C, 0x6F, 0x61}};
 
 /// Books from the left until the shelf is nearly full; the same seed gives the same books.
 void books(Shapes& shapes, const Rect<Wall>& shelf, Random& random) {
@@ -20,7 +21,8 @@ void books(Shapes& shapes, const Rect<Wall>& shelf, Random& random) {
         const Colour colour = kSpines[random.below(std::size(kSpines))];
         if (left + thick > full)
             return;
-        shapes.emplace_back(box<Wall>({{left, shelf.min.y}, {left + thick, shelf.min.y + tall}}, solid(colour)));
+        shapes.emplace_back(
+            box<Wall>({{left, shelf.min.y}, {left + thick, shelf.min.y + tall}}, solid(colour)));
         left += thick;
     }
 }

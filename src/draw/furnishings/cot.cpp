@@ -1,6 +1,6 @@
-#include <algorithm>
-
 #include "draw/furnishings/silhouettes.h"
+
+#include <algorithm>
 
 namespace wallwright::draw::silhouettes {
 
@@ -16,13 +16,14 @@ void cot(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
     const double pitch = inner.width() / bars;
     for (int i = 1; i < bars; ++i) {
         const double x = inner.min.x + i * pitch;
-        shapes.emplace_back(box<Wall>({{x - 7, inner.min.y + rail}, {x + 7, inner.max.y - rail}}, wood));
+        shapes.emplace_back(
+            box<Wall>({{x - 7, inner.min.y + rail}, {x + 7, inner.max.y - rail}}, wood));
     }
     shapes.emplace_back(box<Wall>({inner.min, {inner.max.x, inner.min.y + rail}}, wood));
     shapes.emplace_back(box<Wall>({{inner.min.x, inner.max.y - rail}, inner.max}, wood));
     for (const double left : {place.min.x, place.max.x - post})
-        shapes.emplace_back(rounded_box<Wall>({{left, place.min.y}, {left + post, place.max.y}}, post / 3,
-                                              solid(darker(colour, 0.08))));
+        shapes.emplace_back(rounded_box<Wall>({{left, place.min.y}, {left + post, place.max.y}},
+                                              post / 3, solid(darker(colour, 0.08))));
 }
 
 }  // namespace wallwright::draw::silhouettes

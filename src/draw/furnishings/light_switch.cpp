@@ -1,6 +1,6 @@
-#include <algorithm>
-
 #include "draw/furnishings/silhouettes.h"
+
+#include <algorithm>
 
 namespace wallwright::draw::silhouettes {
 

@@ -1,6 +1,6 @@
-#include <algorithm>
-
 #include "draw/furnishings/silhouettes.h"
+
+#include <algorithm>
 
 namespace wallwright::draw::silhouettes {
 
@@ -9,7 +9,8 @@ void radiator(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
     const double pipe = std::min(11.0, place.width() / 20);
     const Look metal = solid(darker(colour, 0.12));
     for (const double x : {place.min.x + 3 * pipe, place.max.x - 3 * pipe})
-        shapes.emplace_back(box<Wall>({{x - pipe, place.min.y}, {x + pipe, place.min.y + 2 * foot}}, metal));
+        shapes.emplace_back(
+            box<Wall>({{x - pipe, place.min.y}, {x + pipe, place.min.y + 2 * foot}}, metal));
     const Rect<Wall> body{{place.min.x, place.min.y + foot}, place.max};
     const Look fin = solid(colour);
     for (const Rect<Wall>& one : columns(body, parts_of(body.width(), 60), 6))

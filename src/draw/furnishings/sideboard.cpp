@@ -1,6 +1,6 @@
-#include <algorithm>
-
 #include "draw/furnishings/silhouettes.h"
+
+#include <algorithm>
 
 namespace wallwright::draw::silhouettes {
 
@@ -24,7 +24,8 @@ void sideboard(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
                                       legs));
 
     const double overhang = std::min(8.0, place.width() / 20);
-    const Rect<Wall> body{{place.min.x + overhang, under}, {place.max.x - overhang, place.max.y - top}};
+    const Rect<Wall> body{{place.min.x + overhang, under},
+                          {place.max.x - overhang, place.max.y - top}};
     shapes.emplace_back(box(body, solid(colour)));
     const double margin = std::min({14.0, body.height() / 10, body.width() / 10});
     const Look front = solid(lighter(colour, 0.09));
@@ -34,7 +35,8 @@ void sideboard(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
         const double radius = std::min(11.0, leaf.height() / 12);
         shapes.emplace_back(circle(at(leaf, {0.5, 0.86}), radius, knob));
     }
-    shapes.emplace_back(rounded_box<Wall>({{place.min.x, place.max.y - top}, place.max}, 6, solid(darker(colour, 0.1))));
+    shapes.emplace_back(rounded_box<Wall>({{place.min.x, place.max.y - top}, place.max}, 6,
+                                          solid(darker(colour, 0.1))));
 }
 
 }  // namespace wallwright::draw::silhouettes

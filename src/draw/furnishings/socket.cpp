@@ -1,6 +1,6 @@
-#include <algorithm>
-
 #include "draw/furnishings/silhouettes.h"
+
+#include <algorithm>
 
 namespace wallwright::draw::silhouettes {
 
@@ -14,7 +14,8 @@ void socket(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
         const Point<Wall> middle = one.centre();
         shapes.emplace_back(circle(middle, radius, well));
         for (const double side : {-0.5, 0.5})
-            shapes.emplace_back(circle<Wall>({middle.x + side * radius, middle.y}, radius * 0.16, hole));
+            shapes.emplace_back(
+                circle<Wall>({middle.x + side * radius, middle.y}, radius * 0.16, hole));
     }
 }
 

@@ -1,6 +1,6 @@
-#include <algorithm>
-
 #include "draw/furnishings/silhouettes.h"
+
+#include <algorithm>
 
 namespace wallwright::draw::silhouettes {
 
@@ -27,7 +27,8 @@ void sofa(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
     const double radius = std::min(0.15 * place.height(), 110.0);
     const double arm_share = arm / place.width();
     legs(shapes, place, arm * 0.35);
-    shapes.emplace_back(rounded_box(part(place, {0.5 * arm_share, 0.25}, {1 - 0.5 * arm_share, 1}), radius, solid(colour)));
+    shapes.emplace_back(rounded_box(part(place, {0.5 * arm_share, 0.25}, {1 - 0.5 * arm_share, 1}),
+                                    radius, solid(colour)));
 
     const Rect<Wall> seat = part(place, {arm_share, 0.07}, {1 - arm_share, 1});
     const int seats = std::min(4, parts_of(seat.width(), 750));
@@ -40,8 +41,10 @@ void sofa(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
         shapes.emplace_back(rounded_box(cushion, radius * 0.45, seat_cushion));
 
     const Look arms = solid(darker(colour, 0.13));
-    shapes.emplace_back(rounded_box(part(place, {0, kLegShare}, {arm_share, 0.74}), arm * 0.4, arms));
-    shapes.emplace_back(rounded_box(part(place, {1 - arm_share, kLegShare}, {1, 0.74}), arm * 0.4, arms));
+    shapes.emplace_back(
+        rounded_box(part(place, {0, kLegShare}, {arm_share, 0.74}), arm * 0.4, arms));
+    shapes.emplace_back(
+        rounded_box(part(place, {1 - arm_share, kLegShare}, {1, 0.74}), arm * 0.4, arms));
 }
 
 }  // namespace wallwright::draw::silhouettes
