@@ -192,9 +192,9 @@ double rounded(double mm, LengthUnit unit) {
 std::string format_number(double mm, LengthUnit unit) {
     switch (unit) {
         case LengthUnit::mm:
-            return decimal_text(mm, 1);
+            return decimal_text(rounded(mm, unit), 1);
         case LengthUnit::cm:
-            return decimal_text(mm / 10, 2);
+            return decimal_text(rounded(mm, unit) / 10, 2);
         case LengthUnit::inch:
             return inches_text(mm);
     }
