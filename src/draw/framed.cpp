@@ -102,7 +102,10 @@ Rect<Wall> middle_of(const Rect<Wall>& sight, geometry::Size print) {
 void add_mounted(Shapes& shapes, const Rect<Wall>& sight, const wall::Mount& mount,
                  const Rect<Wall>& window) {
     shapes.emplace_back(box(sight, {own(mount.colour), std::nullopt}));
-    const Rect<Wall> bevel = window.grown(kBevel);
+    const Rect<Wall> all_round = window.grown(kBevel);
+    const Rect<Wall> bevel{
+        {std::max(all_round.min.x, sight.min.x), std::max(all_round.min.y, sight.min.y)},
+        {std::min(all_round.max.x, sight.max.x), std::min(all_round.max.y, sight.max.y)}};
     shapes.emplace_back(box(bevel, {own(kCore), Stroke{own(darker(mount.colour, 0.25)), 0.13}}));
 }
 

@@ -23,7 +23,7 @@ void pane(Shapes& shapes, const Rect<Wall>& place) {
 
 void window(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
     const double sill = std::min(40.0, place.height() / 12);
-    const double frame = std::min(60.0, place.width() / 10);
+    const double frame = std::min({60.0, place.width() / 10, place.height() / 10});
     const Rect<Wall> casement{{place.min.x + frame / 3, place.min.y + sill},
                               {place.max.x - frame / 3, place.max.y}};
     shapes.emplace_back(box(casement, solid(darker(colour, 0.04))));
