@@ -1,5 +1,7 @@
 #include "spacing/alignment.h"
 
+#include "spacing/rounding.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -12,11 +14,9 @@ namespace {
 /// Middles come first: they line up when both edges are as far out.
 constexpr std::array kLines{Line::centre, Line::low, Line::high};
 
-/// The distance in steps so small that only rounding is lost, so that equal distances tie.
 auto nearest_first(const Alignment& alignment) {
-    constexpr double kSteps = 1e6;  // a mm
-    return std::tuple(std::llround(std::abs(alignment.off) * kSteps),
-                      alignment.line != Line::centre, alignment.pair, alignment.line);
+    return std::tuple(without_rounding(std::abs(alignment.off)), alignment.line != Line::centre,
+                      alignment.pair, alignment.line);
 }
 
 }  // namespace

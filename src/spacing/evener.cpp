@@ -1,5 +1,7 @@
 #include "spacing/evener.h"
 
+#include "spacing/rounding.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -159,8 +161,7 @@ bool Evener::is_known(const Facing& facing) const {
 std::vector<Facing> Evener::unknown_of(std::vector<Facing> facings) const {
     std::erase_if(facings, [this](const Facing& facing) { return is_known(facing); });
     std::ranges::stable_sort(facings, {}, [this](const Facing& facing) {
-        constexpr double kSteps = 1e6;  // a mm; what differs by rounding alone is equal
-        return std::llround(std::abs(facing.size - options_.gap) * kSteps);
+        return without_rounding(std::abs(facing.size - options_.gap));
     });
     return facings;
 }

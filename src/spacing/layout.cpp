@@ -1,6 +1,7 @@
 #include "spacing/layout.h"
 
 #include "base/contract.h"
+#include "spacing/rounding.h"
 
 #include <algorithm>
 #include <limits>
@@ -11,13 +12,6 @@ namespace wallwright::spacing {
 namespace {
 
 constexpr double kTooNearEps = 1e-7;  // mm; more than the solver's own rounding
-
-/// Depths that differ by rounding alone are to count as equal, so that the same wall shifted or
-/// mirrored is treated alike.
-double without_rounding(double depth) {
-    constexpr double kSteps = 1 << 20;  // a mm
-    return static_cast<double>(static_cast<std::int64_t>(depth * kSteps + 0.5)) / kSteps;
-}
 
 std::vector<Variable> variables_along(const std::vector<Body>& bodies, Axis axis) {
     std::vector<Variable> variables;

@@ -1,5 +1,7 @@
 #include "spacing/sides.h"
 
+#include "spacing/rounding.h"
+
 #include <algorithm>
 #include <limits>
 
@@ -24,7 +26,7 @@ std::optional<double> cost_of_side(Layout& layout, Pair pair, Side side, double 
     }
     const double cost = layout.cost();
     layout.undo(before);
-    return cost;
+    return cost_without_rounding(cost);
 }
 
 /// How dear it is not to get the cheapest side.
@@ -48,7 +50,8 @@ Choices try_sides(Layout& layout, Pair pair, double cost_limit) {
 
 std::optional<Trial> cheapest_side(Layout& layout, Pair pair) {
     std::array<Side, kSides.size()> sides = kSides;
-    std::ranges::stable_sort(sides, {}, [&](Side side) { return layout.shortfall(pair, side); });
+    std::ranges::stable_sort(
+        sides, {}, [&](Side side) { return without_rounding(layout.shortfall(pair, side)); });
     std::optional<Trial> best;
     for (const Side side : sides) {
         if (const std::optional<double> cost =

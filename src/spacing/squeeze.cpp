@@ -1,5 +1,7 @@
 #include "spacing/squeeze.h"
 
+#include "spacing/rounding.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -36,8 +38,8 @@ std::optional<Adjustment> share(const Layout& layout, const std::vector<RingPart
 }
 
 Side nearest_side(const Layout& layout, Pair pair) {
-    return *std::ranges::min_element(kSides, {},
-                                     [&](Side side) { return layout.shortfall(pair, side); });
+    return *std::ranges::min_element(
+        kSides, {}, [&](Side side) { return without_rounding(layout.shortfall(pair, side)); });
 }
 
 /// True when the row was squeezed, so that some pairs may now be nearer to each other.
