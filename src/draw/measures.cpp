@@ -9,7 +9,6 @@ namespace wallwright::draw {
 
 namespace {
 
-using geometry::Rect;
 using geometry::Wall;
 using spacing::Axis;
 using spacing::Group;

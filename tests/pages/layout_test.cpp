@@ -57,8 +57,8 @@ std::vector<Wall> walls() {
 TEST_CASE("On no sheet does anything reach into the margin or run over other words") {
     for (const Paper paper : {Paper::a4, Paper::letter, Paper::a3})
         for (const Wall& one : walls()) {
-            const auto made =
-                sheets(one.project, rules::assess(one.project, scenes::small_catalogue()), {paper, ""});
+            const auto made = sheets(
+                one.project, rules::assess(one.project, scenes::small_catalogue()), {paper, ""});
             for (std::size_t i = 0; i < made.size(); ++i) {
                 CAPTURE(one.name, size_of(paper).width, i + 1);
                 const Area inside = made[i].extent.grown(-kMargin);

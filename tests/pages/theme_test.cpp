@@ -12,8 +12,8 @@ using pages::colour_of;
 
 namespace {
 
-constexpr Ink kTextInks[] = {Ink::outline, Ink::dimension, Ink::accent, Ink::hidden, Ink::text,
-                             Ink::quiet_text, Ink::mark, Ink::stop, Ink::mind, Ink::good};
+constexpr Ink kTextInks[] = {Ink::outline,    Ink::dimension, Ink::accent, Ink::hidden, Ink::text,
+                             Ink::quiet_text, Ink::mark,      Ink::stop,   Ink::mind,   Ink::good};
 
 double contrast_of(Ink ink, wall::Colour behind) {
     return draw::contrast(colour_of(Paint{ink}), behind);

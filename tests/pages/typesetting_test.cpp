@@ -19,8 +19,8 @@ TEST_CASE("A text's width grows with its size") {
 TEST_CASE("The estimate of a label's width is no less than what is painted") {
     for (const char* words :
          {"60", "1820", "145 11/16", "16 1/2", "centre line 1500", "level line 59 1/16",
-          "group 1820 = 0.96 of the sofa, all gaps 60", "BH", "Lighthouse at low water", "Dune path",
-          "WIMMW", "Φύκια", "école é"})
+          "group 1820 = 0.96 of the sofa, all gaps 60", "BH", "Lighthouse at low water",
+          "Dune path", "WIMMW", "Φύκια", "école é"})
         for (const bool bold : {false, true}) {
             CAPTURE(words, bold);
             const double painted = text_width(words, 1.8, bold);
@@ -60,7 +60,8 @@ TEST_CASE("A text that fits is not shortened, a longer one ends in dots") {
 }
 
 TEST_CASE("Few lines keep the first and shorten the last") {
-    const std::string text = "The attic room on the south side above the stairs where the cat sleeps";
+    const std::string text =
+        "The attic room on the south side above the stairs where the cat sleeps";
     const auto lines = few_lines(text, {2.2, false}, 40, 2);
     REQUIRE(lines.size() == 2);
     CHECK(lines.front() == lines_of(text, {2.2, false}, 40).front());
@@ -78,5 +79,7 @@ TEST_CASE("Any bytes can be set: broken UTF-8, line breaks, control characters")
 
 TEST_CASE("A letter that no font has becomes a square of its line's height") {
     // U+10FFFD is for private use, so no font has it.
-    CHECK(lines_of("a\xF4\x8F\xBF\xBD" "b", {2.2, false}, 60) == std::vector<std::string>{"a□b"});
+    CHECK(lines_of("a\xF4\x8F\xBF\xBD"
+                   "b",
+                   {2.2, false}, 60) == std::vector<std::string>{"a□b"});
 }
