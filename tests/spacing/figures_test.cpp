@@ -109,3 +109,22 @@ TEST_CASE(
             CHECK(parted.moved_squared == Approx(*known.best).epsilon(1e-6));
     }
 }
+
+TEST_CASE(
+    "A wall of a thousand pieces is parted with no more movement than by the published method") {
+    int seen = 0;
+    for (const std::string& line : lines_of("overlap_large.csv")) {
+        const auto cells = cells_of(line);
+        if (cells.at(0) == "instance")
+            continue;
+        ++seen;
+        const auto pieces = pieces_of(cells[0]);
+        INFO(cells[0]);
+        REQUIRE(pieces.size() == std::stoul(cells.at(1)));
+        // For the largest the first good answer is enough, and keeps the test short.
+        const EvenResult parted = part(pieces, kGap, pieces.size() > 100 ? 0 : kUsualEffort);
+        CHECK(all_apart(parted.pieces));
+        CHECK(parted.moved_squared <= std::stod(cells.at(2)) * 1.0005);  // the figure is rounded
+    }
+    CHECK(seen == 24);
+}
