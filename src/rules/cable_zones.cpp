@@ -14,10 +14,20 @@ namespace {
 using wall::Finding;
 using wall::Severity;
 
-using WallPoint = geometry::Point<geometry::Wall>;
+using WallRect = geometry::Rect<geometry::Wall>;
 
-bool in(const hanging::Zone& zone, WallPoint point) {
-    return zone.place.contains(point);
+/// Where the fixing goes into the wall: a screw at its point, the nails of a hook somewhere between
+/// its bearing point and the upper end of its plate.
+WallRect pierced_by(const hanging::Fixing& fixing) {
+    const double plate = fixing.kind == wall::FixingKind::nail_hook
+                             ? hanging::covered_by(fixing).top()
+                             : fixing.at.y;
+    return {fixing.at, {fixing.at.x, plate}};
+}
+
+/// Edges count as inside, and so does what has no width.
+bool touch(const WallRect& a, const WallRect& b) {
+    return geometry::overlap_x(a, b) >= 0 && geometry::overlap_y(a, b) >= 0;
 }
 
 bool is_accessory(const wall::Fixture& fixture) {
@@ -25,11 +35,10 @@ bool is_accessory(const wall::Fixture& fixture) {
            fixture.type == wall::FixtureType::light_switch;
 }
 
-const wall::Fixture* in_line(const wall::Room& room, WallPoint point) {
-    const auto lines_up = [point](const wall::Fixture& fixture) {
-        const auto& place = fixture.place;
-        const bool upright = point.x >= place.left() && point.x <= place.right();
-        const bool level = point.y >= place.bottom() && point.y <= place.top();
+const wall::Fixture* in_line(const wall::Room& room, const WallRect& pierced) {
+    const auto lines_up = [&pierced](const wall::Fixture& fixture) {
+        const bool upright = geometry::overlap_x(pierced, fixture.place) >= 0;
+        const bool level = geometry::overlap_y(pierced, fixture.place) >= 0;
         return is_accessory(fixture) && (upright || level);
     };
     const auto found = std::ranges::find_if(room.fixtures, lines_up);
@@ -49,11 +58,13 @@ std::optional<Hit> worst_hit(const Scene& scene, const OnWall& one) {
     for (const hanging::Fixing& fixing : one.hanging->fixings) {
         if (!wall::pierces(fixing.kind))
             continue;
-        const auto zone = std::ranges::find_if(
-            scene.zones, [&fixing](const hanging::Zone& each) { return in(each, fixing.at); });
+        const WallRect pierced = pierced_by(fixing);
+        const auto zone = std::ranges::find_if(scene.zones, [&pierced](const hanging::Zone& each) {
+            return touch(each.place, pierced);
+        });
         if (zone == scene.zones.end())
             continue;
-        const Hit hit{&fixing, &*zone, in_line(scene.project.room, fixing.at)};
+        const Hit hit{&fixing, &*zone, in_line(scene.project.room, pierced)};
         if (!worst || (hit.accessory != nullptr && worst->accessory == nullptr))
             worst = hit;
     }
@@ -75,8 +86,9 @@ std::optional<Way> way_out_of_zones(const Scene& scene, const OnWall& one) {
     Carried carried{one.place, {}};
     for (const hanging::Fixing& fixing : one.hanging->fixings)
         if (wall::pierces(fixing.kind))
-            carried.points.push_back(fixing.at);
-    std::vector<geometry::Rect<geometry::Wall>> places;
+            for (const auto end : {pierced_by(fixing).min, pierced_by(fixing).max})
+                carried.points.push_back(end);
+    std::vector<WallRect> places;
     for (const hanging::Zone& zone : scene.zones)
         places.push_back(zone.place);
     return way_out(scene.project.room.outline, carried, places);
