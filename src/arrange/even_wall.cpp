@@ -10,9 +10,11 @@ namespace wallwright::arrange {
 
 namespace {
 
-/// What a file keeps; rounding here makes the written wall the evened one.
-double to_paper_step(double mm) {
-    return std::round(mm * 100) / 100;
+/// What a file keeps of a mm. Rounding here makes the written wall the evened one.
+constexpr double kStepsPerMm = 100;
+
+double to_file_step(double mm) {
+    return std::round(mm * kStepsPerMm) / kStepsPerMm;
 }
 
 }  // namespace
@@ -29,11 +31,13 @@ Result<EvenedWall> even_wall(const wall::Project& project) {
     for (std::size_t i = 0; i < before.size(); ++i) {
         if (before[i].fixed)
             continue;
+        const geometry::Point<geometry::Wall> from = before[i].place.min;
         const geometry::Point<geometry::Wall> to = evened.result.pieces[i].place.min;
-        const double way = geometry::distance(before[i].place.min, to);
+        const double way = geometry::distance(from, to);
         evened.farthest = std::max(evened.farthest, way);
-        evened.moved += way > 0.01 ? 1 : 0;
-        moves.push_back({before[i].id, {to_paper_step(to.x), to_paper_step(to.y)}});
+        if (way > 1 / kStepsPerMm)
+            evened.moved.push_back({before[i].id, {to.x - from.x, to.y - from.y}});
+        moves.push_back({before[i].id, {to_file_step(to.x), to_file_step(to.y)}});
     }
     auto placed = edits::place(project, moves);
     if (!placed)

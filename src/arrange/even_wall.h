@@ -5,11 +5,16 @@
 
 namespace wallwright::arrange {
 
+struct Movement {
+    wall::PieceId piece;
+    geometry::Point<geometry::Wall> by;  ///< mm right and up.
+};
+
 struct EvenedWall {
     wall::Project project;
     spacing::EvenResult result;
-    int moved = 0;        ///< Pieces that were moved, by more than rounding.
-    double farthest = 0;  ///< mm that the farthest of them went.
+    std::vector<Movement> moved;  ///< By more than rounding, in the project's order.
+    double farthest = 0;          ///< mm that the farthest of them went.
 };
 
 /// Planned pieces are moved as little as they can be until the gaps of their groups are the wanted

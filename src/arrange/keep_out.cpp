@@ -1,5 +1,7 @@
 #include "arrange/keep_out.h"
 
+#include "wall/titles.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -72,19 +74,15 @@ bool hides_the_wall(wall::FurnitureType type) {
     return type != wall::FurnitureType::lamp && type != wall::FurnitureType::plant;
 }
 
-std::string spoken(const std::string& title, std::string_view type) {
-    return title.empty() ? "the " + std::string(type) : title;
-}
-
 }  // namespace
 
 std::vector<Obstacle> keep_outs(const wall::Room& room) {
     std::vector<Obstacle> out;
     for (const wall::Furniture& one : room.furniture)
         if (hides_the_wall(one.type))
-            out.push_back({spoken(one.title, wall::name_of(one.type)), one.place});
+            out.push_back({title_of(one), one.place});
     for (const wall::Fixture& one : room.fixtures)
-        out.push_back({spoken(one.title, wall::name_of(one.type)), one.place});
+        out.push_back({title_of(one), one.place});
     add_outside(out, room.outline);
     return out;
 }

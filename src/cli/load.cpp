@@ -3,11 +3,28 @@
 #include "store/catalogue.h"
 #include "store/files.h"
 #include "store/json_project.h"
+#include "wall/titles.h"
 #include "wall/validity.h"
+
+#include <fmt/format.h>
 
 #include <filesystem>
 
 namespace wallwright::cli {
+
+namespace {
+
+std::string unknown_keys_text(const std::string& file, const wall::Project& project) {
+    std::string text;
+    for (const std::string& path : wall::unknown_paths(project))
+        text += fmt::format(
+            "wallwright: {}: {}: this version does not know the key; it is kept, and does "
+            "nothing\n",
+            file, path);
+    return text;
+}
+
+}  // namespace
 
 Result<Loaded> load(const Common& common) {
     const auto text = store::read_file(common.file);
@@ -22,7 +39,8 @@ Result<Loaded> load(const Common& common) {
     if (const auto unknown = wall::unknown_names(*project, catalogue); !unknown.empty())
         return fail(within(common.file, unknown.front()));
     const std::string folder = std::filesystem::path(common.file).parent_path().string();
-    return Loaded{std::move(*project), catalogue, folder, shown};
+    const std::string aside = unknown_keys_text(common.file, *project);
+    return Loaded{std::move(*project), catalogue, folder, aside, shown};
 }
 
 wall::Project as_shown(const Loaded& loaded) {
@@ -33,6 +51,11 @@ wall::Project as_shown(const Loaded& loaded) {
 
 rules::Assessment assess(const Loaded& loaded) {
     return rules::assess(as_shown(loaded), loaded.catalogue);
+}
+
+std::string title_of(const wall::Project& project, const wall::PieceId& id) {
+    const wall::Piece* piece = wall::find(project, id);
+    return piece == nullptr ? id.text : wall::title_of(*piece);
 }
 
 Status status_of(const std::vector<wall::Finding>& findings) {

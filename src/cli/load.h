@@ -14,6 +14,7 @@ struct Loaded {
     wall::Project project;  ///< As the file says.
     wall::Catalogue catalogue;
     std::string folder;       ///< Where its pictures' names start from.
+    std::string aside;        ///< What reading it brought to light and is no reason to stop.
     units::LengthUnit shown;  ///< What --units asks for, or else the project's own.
 };
 
@@ -24,6 +25,9 @@ wall::Project as_shown(const Loaded& loaded);
 
 /// Sentences in the unit that is shown.
 rules::Assessment assess(const Loaded& loaded);
+
+/// The title of a piece of the project, or its id where it has none.
+std::string title_of(const wall::Project& project, const wall::PieceId& id);
 
 /// 1 when a finding says stop.
 Status status_of(const std::vector<wall::Finding>& findings);

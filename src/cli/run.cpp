@@ -2,6 +2,8 @@
 
 #include "cli/command.h"
 
+#include <fmt/format.h>
+
 #include <ostream>
 
 namespace wallwright::cli {
@@ -22,9 +24,26 @@ int answer(const Chosen& chosen, std::ostream& out, std::ostream& err) {
         err << "wallwright: " << to_text(result.error()) << '\n';
         return static_cast<int>(Status::unusable);
     }
-    out << result->out;
+    out << result->out << std::flush;
     err << result->aside;
+    if (!out) {
+        err << "wallwright: the output could not be written; look whether the disk is full\n";
+        return static_cast<int>(Status::unusable);
+    }
     return static_cast<int>(result->status);
+}
+
+/// What to say when the first word is neither an option nor a command; empty when it is.
+std::string unknown_command(int argc, const char* const* argv, const CLI::App& program) {
+    if (argc < 2 || argv[1][0] == '-')
+        return "";
+    std::string names;
+    for (const CLI::App* command : program.get_subcommands([](const CLI::App*) { return true; })) {
+        if (command->get_name() == argv[1])
+            return "";
+        names += (names.empty() ? "" : ", ") + command->get_name();
+    }
+    return fmt::format("wallwright: \"{}\" is no command; use one of {}\n", argv[1], names);
 }
 
 int wrong_words(const CLI::ParseError& error, const CLI::App& program, std::ostream& out,
@@ -49,6 +68,10 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err)
     Chosen chosen;
     for (const AddCommand add : kCommands)
         add(program, chosen);
+    if (const std::string wrong = unknown_command(argc, argv, program); !wrong.empty()) {
+        err << wrong;
+        return static_cast<int>(Status::unusable);
+    }
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& error) {

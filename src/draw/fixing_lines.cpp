@@ -1,5 +1,6 @@
 #include "draw/fixing_lines.h"
 
+#include "draw/dimensions.h"
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "rules/scene.h"
@@ -50,6 +51,8 @@ void add_cord(Board& board, const hanging::Hanging& hanging, const Rect<Wall>& p
 std::vector<Text<Wall>> number_choices(const Board& board, const hanging::Mark& mark,
                                        double toward) {
     const double beside = board.on_wall(kNumberAir + 0.6);
+    const double past = board.on_wall(kCross + kNumberAir);
+    const double level = mark.at.y - board.on_wall(kSmallFigureSize / 2);
     const double below = mark.at.y - board.on_wall(kCross + kNumberAir + 1.8);
     const double above = mark.at.y + board.on_wall(kNumberAir + 0.4);
     const Align inward = toward > 0 ? Align::left : Align::right;
@@ -57,6 +60,7 @@ std::vector<Text<Wall>> number_choices(const Board& board, const hanging::Mark& 
     const std::string number = std::to_string(mark.number);
     std::vector<Text<Wall>> choices = {
         label_on(board, {mark.at.x + toward * beside, below}, number, inward),
+        label_on(board, {mark.at.x + toward * past, level}, number, inward),
         label_on(board, {mark.at.x + toward * beside, above}, number, inward),
         label_on(board, {mark.at.x - toward * beside, above}, number, outward),
         label_on(board, {mark.at.x - toward * beside, below}, number, outward),

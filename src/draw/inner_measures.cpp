@@ -18,21 +18,14 @@ using geometry::Rect;
 using geometry::Wall;
 using spacing::Axis;
 
-constexpr double kOverhang = 4;  // mm on paper by which lines of height leave the wall
+constexpr double kOverhang = 2;  // mm on paper by which lines of height leave the wall
 constexpr double kAir = 0.9;     // mm on paper between a line and its label
 
-/// The scene that the rules saw; it points into project and assessment.
+/// What the rules saw, but for the catalogue: no measure here asks for it.
 rules::Scene scene_of(const Board& board) {
-    rules::Scene scene{
-        board.project, board.project.own, board.assessment.groups, board.assessment.zones, {}};
-    for (const hanging::Hanging& hanging : board.assessment.hangings) {
-        const wall::Piece* piece = wall::find(board.project, hanging.piece);
-        const auto place = piece == nullptr ? std::nullopt : wall::place_of(board.project, *piece);
-        if (place)
-            scene.pieces.push_back(
-                {piece, &wall::frame_of(board.project, *piece), &hanging, *place});
-    }
-    return scene;
+    const rules::Assessment& seen = board.assessment;
+    return {board.project, board.project.own, seen.groups,
+            seen.zones,    seen.marks.marks,  rules::pieces_on_wall(board.project, seen.hangings)};
 }
 
 void add_clearance(Board& board, const rules::Above& above) {
@@ -140,11 +133,11 @@ std::vector<std::string> group_notes(const Board& board, const spacing::Group& g
     if (furniture != nullptr) {
         const std::string share = fmt::format(
             "group {} = {:.2f} of {}", board.figure(group.bounds.width()),
-            group.bounds.width() / furniture->place.width(), rules::title_of(*furniture));
+            group.bounds.width() / furniture->place.width(), wall::title_of(*furniture));
         notes.push_back(gaps.empty() ? share : share + ", " + gaps);
         notes.push_back(gaps.empty() ? fmt::format("{:.2f} of {}",
                                                    group.bounds.width() / furniture->place.width(),
-                                                   rules::title_of(*furniture))
+                                                   wall::title_of(*furniture))
                                      : gaps);
     } else if (!gaps.empty()) {
         notes.push_back(gaps);

@@ -5,6 +5,7 @@
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "draw/tint.h"
+#include "wall/titles.h"
 
 #include <algorithm>
 
@@ -46,7 +47,7 @@ std::vector<Standing> those_waiting(const Board& board) {
             continue;
         const geometry::Size size = wall::outside_size(board.project, piece);
         const double widest = std::max(kNameWidth, size.width * board.options.scale);
-        const std::string& name = piece.title.empty() ? piece.id.text : piece.title;
+        const std::string& name = wall::title_of(piece);
         waiting.push_back(
             {i, Rect<Wall>::at({0, 0}, size), wrapped(name, kNameSize, widest, kNameLines)});
     }

@@ -31,8 +31,7 @@ Outcome move_piece(Project& project, const Move& move) {
     if (piece == nullptr)
         return fail({"pieces/" + move.piece.text, "there is no such piece",
                      "name one that is in the project", ""});
-    const bool fixed = piece->state == PieceState::hung || piece->pinned;
-    if (fixed && piece->at != move.to)
+    if (is_fixed(*piece) && piece->at != move.to)
         return fail({"pieces/" + move.piece.text,
                      piece->pinned ? "it is pinned" : "it hangs already",
                      piece->pinned ? "unpin it to move it" : "call it planned to move it", ""});

@@ -79,6 +79,21 @@ Hanger complete(const Hanger& hanger, Size outside) {
     return whole;
 }
 
+bool is_measured(const Hanger& hanger) {
+    switch (hanger.type) {
+        case HangerType::strips:
+            return true;
+        case HangerType::sawtooth:
+            return hanger.drop.has_value();
+        case HangerType::two_rings:
+            return hanger.drop && hanger.ring_spacing;
+        case HangerType::cord_one_hook:
+        case HangerType::cord_two_hooks:
+            break;
+    }
+    return hanger.drop && hanger.ring_spacing && hanger.cord_length;
+}
+
 Result<Bearing> bearing_of(const Hanger& complete_hanger, Size outside, units::Newtons weight) {
     const Hanger& hanger = complete_hanger;
     const std::vector<Misfit> wrong = misfits(hanger, outside, units::LengthUnit::mm);

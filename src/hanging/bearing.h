@@ -29,6 +29,10 @@ struct Bearing {
 /// strips has no measures.
 wall::Hanger complete(const wall::Hanger& hanger, geometry::Size outside);
 
+/// Whether every measure that the place of its marks depends on was taken on the piece itself. The
+/// spacing of two hooks on a cord is chosen, not measured.
+bool is_measured(const wall::Hanger& hanger);
+
 /// Where the hooks must be, for a hanger with all its measures. One that cannot hold the piece
 /// (hanger_fit.h) is a Problem, with its lengths in mm.
 Result<Bearing> bearing_of(const wall::Hanger& complete_hanger, geometry::Size outside,

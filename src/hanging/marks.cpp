@@ -18,6 +18,7 @@ using geometry::Wall;
 struct Task {
     const Hanging* hanging = nullptr;
     Rect<Wall> place;
+    bool assumed = false;  ///< Its hanger was not measured.
 };
 
 std::vector<Task> tasks_of(const wall::Project& project, const std::vector<Hanging>& hangings) {
@@ -28,7 +29,7 @@ std::vector<Task> tasks_of(const wall::Project& project, const std::vector<Hangi
             hanging.fixings.empty())
             continue;
         if (const auto place = place_of(project, *piece))
-            tasks.push_back({&hanging, *place});
+            tasks.push_back({&hanging, *place, !is_measured(piece->hanger)});
     }
     return tasks;
 }
@@ -52,6 +53,8 @@ std::vector<Mark> pencilled(const Task& task) {
         mark.piece = task.hanging->piece;
         mark.kind = kind;
         mark.at = at;
+        mark.below_top = task.place.top() - at.y;
+        mark.assumed = kind == MarkKind::hook && task.assumed;
         mark.what = std::move(what);
         marks.push_back(std::move(mark));
     };

@@ -17,10 +17,12 @@ struct Mark {
     wall::PieceId piece;
     MarkKind kind = MarkKind::hook;
     geometry::Point<geometry::Wall> at;
-    std::string what;   ///< "left hook", "screw", "top left corner".
-    double across = 0;  ///< mm from the datum's side, the wall's farthest point there.
-    double up = 0;      ///< mm from the datum's height: up from the floor or down from the ceiling
-                        ///< straight below or above the mark, + above a level line.
+    double below_top = 0;  ///< mm from the frame's top edge down to it.
+    bool assumed = false;  ///< Nobody measured where the hanger sits; below_top is the usual.
+    std::string what;      ///< "left hook", "screw", "top left corner".
+    double across = 0;     ///< mm from the datum's side, the wall's farthest point there.
+    double up = 0;  ///< mm from the datum's height: up from the floor or down from the ceiling
+                    ///< straight below or above the mark, + above a level line.
     double across_error = 0;  ///< +- mm expected.
     double up_error = 0;
 };

@@ -99,7 +99,7 @@ enum class InLine { upright, upright_and_level };
 void in_line_with_accessories(const wall::Room& room, InLine ways, std::string_view source,
                               Planner& plan) {
     for (const Fixture& fixture : room.fixtures) {
-        if (fixture.type != FixtureType::socket && fixture.type != FixtureType::light_switch)
+        if (!is_accessory(fixture.type))
             continue;
         const std::string name = called(fixture);
         const Rect<Wall>& place = fixture.place;

@@ -31,8 +31,8 @@ constexpr Caution kCautions[] = {
     // rest common practice.
     {"Glass",
      "A pane that falls breaks into blades. Carry glazed pieces upright with two hands and shoes "
-     "on, and hang only soft, "
-     "light pieces without glass over beds, cots and seats."},
+     "on. Over a bed or a cot hang "
+     "only soft, light pieces without glass; over seats, the lighter the better."},
     // Common practice, no source.
     {"Strips",
      "The packet comes first. Strips want clean, sound, smooth paint that has dried for a week or "

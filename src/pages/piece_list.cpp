@@ -1,6 +1,7 @@
 #include "pages/piece_list.h"
 
 #include "draw/letters.h"
+#include "wall/titles.h"
 
 namespace wallwright::pages {
 
@@ -45,7 +46,7 @@ Table piece_list(const wall::Project& project, PieceListWidth width) {
         const auto place = wall::place_of(project, piece);
         Row row;
         row.cells.emplace_back(Words{draw::letter(i), true, Ink::accent});
-        row.cells.emplace_back(Words{name_of(piece)});
+        row.cells.emplace_back(Words{wall::title_of(piece)});
         row.cells.emplace_back(Words{size_words(project, piece)});
         row.cells.emplace_back(
             Words{place ? units::format_number(place->left(), project.unit) : "waits"});

@@ -121,10 +121,6 @@ std::string datum_words(const wall::Project& project) {
     return corner;
 }
 
-const std::string& name_of(const wall::Piece& piece) {
-    return piece.title.empty() ? piece.id.text : piece.title;
-}
-
 draw::Text<geometry::Page> text_at(Spot at, std::string words, const Type& type, draw::Ink ink) {
     draw::Text<geometry::Page> text{at, std::move(words)};
     text.size = type.size;

@@ -6,6 +6,7 @@
 #include "pages/paper.h"
 #include "pages/typesetting.h"
 #include "wall/project.h"
+#include "wall/titles.h"
 
 #include <string>
 #include <vector>
@@ -39,8 +40,6 @@ void number_sheets(std::vector<draw::PageDrawing>& sheets);
 
 /// "floor and left corner": what the project's marks are measured from.
 std::string datum_words(const wall::Project& project);
-/// The title, or the id where there is none.
-const std::string& name_of(const wall::Piece& piece);
 
 /// One line of text.
 draw::Text<geometry::Page> text_at(Spot at, std::string words, const Type& type,

@@ -29,7 +29,7 @@ std::string cord_words(const Hanging& hanging, units::LengthUnit unit) {
     const hanging::Cord& cord = *hanging.cord;
     std::string words = fmt::format("Cord rises {} to the hook at {:.0f}°, pulled with {}.",
                                     units::format_length(cord.drop, unit), cord.angle_deg,
-                                    units::format_force(cord.tension));
+                                    units::format_force(cord.tension, unit));
     if (hanging.cord_breaking_needed)
         words += " It should break at no less than " +
                  units::format_mass(*hanging.cord_breaking_needed, unit) + ".";
@@ -40,7 +40,8 @@ std::string pull_words(const Hanging& hanging, units::LengthUnit unit) {
     if (hanging.cord)
         return cord_words(hanging, unit);
     if (hanging.top_pull)
-        return "Top pairs pulled off the wall with " + units::format_force(*hanging.top_pull) + ".";
+        return "Top pairs pulled off the wall with " +
+               units::format_force(*hanging.top_pull, unit) + ".";
     return "";
 }
 
@@ -54,7 +55,7 @@ ShareBar share_of(const Hanging& hanging) {
 
 Row row_of(const wall::Project& project, const Hanging& hanging) {
     const wall::Piece* piece = wall::find(project, hanging.piece);
-    const std::string name = piece == nullptr ? hanging.piece.text : name_of(*piece);
+    const std::string name = piece == nullptr ? hanging.piece.text : wall::title_of(*piece);
     const bool hung = piece != nullptr && piece->state == wall::PieceState::hung;
     Row row;
     row.cells.emplace_back(Words{
@@ -115,7 +116,7 @@ void add_needs(Flow& flow, const wall::Project& project, const std::vector<Hangi
 }
 
 void add_pieces(Flow& flow, const wall::Project& project) {
-    flow.add_heading(fmt::format("All pieces, in {}", units::name_of(project.unit)), 20);
+    flow.add_heading(fmt::format("All pieces ({})", units::name_of(project.unit)), 20);
     Table list = piece_list(project, PieceListWidth::edges);
     list.size = 2;
     add_table(flow, list);
@@ -141,7 +142,9 @@ std::vector<draw::PageDrawing> load_sheets(const wall::Project& project,
         "Weights are worked out from the materials, low to high, unless the piece was weighed; the "
         "check uses the high "
         "side. Rated is what the packet allows for one. The stroke on the bar is the limit that "
-        "the margin leaves.",
+        "the margin leaves. What hangs already is checked as if by these fixings: see that they "
+        "are "
+        "what is behind it.",
         kBody);
     flow.advance(3);
     add_table(flow, load_table(project, assessment.hangings));

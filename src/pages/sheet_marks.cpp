@@ -37,13 +37,15 @@ std::string how_to_measure(const wall::Project& project) {
         fmt::format("Across: level, from the {} corner. ", wall::name_of(project.datum.side));
     switch (project.datum.height) {
         case wall::DatumHeight::floor:
-            return side + "Up: plumb, from the floor right below the mark.";
+            return side +
+                   "Up: plumb, from the floor right below the mark; where the floor slopes or "
+                   "furniture is in the way, draw a level line and choose it as the datum.";
         case wall::DatumHeight::ceiling:
             return side + "Down: plumb, from the ceiling right above the mark.";
         case wall::DatumHeight::level_line:
             return side + fmt::format(
                               "Up: plumb, from a level line that you draw first, {} above the "
-                              "floor; a minus is below it.",
+                              "wall's lowest floor; a minus is below it.",
                               units::format_length(project.datum.level_line, project.unit));
     }
     return side;
@@ -78,14 +80,6 @@ void add_instructions(Flow& flow, const wall::Project& project, const std::vecto
     flow.advance(3);
 }
 
-/// To 0.1 mm, or in thousandths of an inch where the project is in inches.
-std::string error_words(double mm, units::LengthUnit unit) {
-    if (unit == units::LengthUnit::inch)
-        return fmt::format("± {:.2f}", mm / units::kMmPerInch);
-    return unit == units::LengthUnit::cm ? fmt::format("± {:.2f}", mm / 10)
-                                         : fmt::format("± {:.1f}", mm);
-}
-
 /// The check measures that end at this mark.
 std::string check_words(const std::vector<CheckMeasure>& checks, const Mark& mark,
                         units::LengthUnit unit) {
@@ -97,6 +91,15 @@ std::string check_words(const std::vector<CheckMeasure>& checks, const Mark& mar
     return words;
 }
 
+/// "hook, 30 below the frame's top": what to hold against the frame before the nail goes in.
+std::string what_words(const Mark& mark, units::LengthUnit unit) {
+    if (mark.kind == MarkKind::corner)
+        return mark.what;
+    return fmt::format("{}, {} below the top{}", mark.what,
+                       units::format_number(mark.below_top, unit),
+                       mark.assumed ? " (assumed: measure)" : "");
+}
+
 Table marks_table(const wall::Project& project, const hanging::MarksTable& marks) {
     const units::LengthUnit unit = project.unit;
     const std::string unit_name(units::name_of(unit));
@@ -105,25 +108,26 @@ Table marks_table(const wall::Project& project, const hanging::MarksTable& marks
         {"Done", 11, Align::centre},
         {"Mark", 11, Align::right},
         {"Piece", 0, Align::left},
-        {"What to mark", 28, Align::left},
+        {"What to mark", 34, Align::left},
         {fmt::format("Across from the {} corner, {}", wall::name_of(project.datum.side), unit_name),
          25, Align::right},
         {fmt::format("{}, {}", up_head(project), unit_name), 25, Align::right},
-        {"Error, " + unit_name, 13, Align::right},
+        {"Error", 16, Align::right},
         {"Check: straight between, " + unit_name, 30, Align::left}};
     const wall::PieceId* last = nullptr;
     for (const Mark& mark : marks.marks) {
         const bool joined = last != nullptr && *last == mark.piece;
         const wall::Piece* piece = wall::find(project, mark.piece);
-        const std::string name = piece == nullptr ? mark.piece.text : name_of(*piece);
+        const std::string name = piece == nullptr ? mark.piece.text : wall::title_of(*piece);
         table.rows.push_back(
             {{TickBox{}, Words{std::to_string(mark.number), true, Ink::mark, kNumberSize},
               Words{joined ? "" : draw::letter_of(project, mark.piece) + "  " + name, true},
-              Words{mark.what},
+              Words{what_words(mark, unit)},
               Words{units::format_number(mark.across, unit), true, Ink::text, kNumberSize},
               Words{units::format_number(mark.up, unit), true, Ink::text, kNumberSize},
-              Words{error_words(std::max(mark.across_error, mark.up_error), unit), false,
-                    Ink::quiet_text},
+              Words{
+                  "± " + units::format_tolerance(std::max(mark.across_error, mark.up_error), unit),
+                  false, Ink::quiet_text},
               Words{check_words(marks.checks, mark, unit)}},
              joined});
         last = &mark.piece;

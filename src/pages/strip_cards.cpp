@@ -118,7 +118,7 @@ std::vector<std::string> card_words(const wall::Project& project, const Card& ca
 /// "B  Tern" for a single piece, else all letters.
 std::vector<std::string> name_lines(const Card& card, double width) {
     if (card.letters.size() == 1)
-        return {shortened(card.letters.front() + "  " + name_of(*card.piece), kName, width)};
+        return {shortened(card.letters.front() + "  " + wall::title_of(*card.piece), kName, width)};
     return lines_of(fmt::format("{}", fmt::join(card.letters, ", ")), kName, width);
 }
 

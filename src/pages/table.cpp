@@ -18,6 +18,7 @@ constexpr double kAir = 0.9;    // mm above and below it
 constexpr double kTickBox = 3;
 constexpr double kBarTop = 1.3;
 constexpr double kBarHeight = 1.8;
+constexpr double kBarAir = 0.7;
 
 /// Where a cell is, and how its text looks.
 struct Place {
@@ -51,7 +52,7 @@ double height_of(const TickBox&, double, double size) {
     return std::max(kTickBox, line_height(size));
 }
 double height_of(const ShareBar& bar, double width, double size) {
-    return kBarTop + kBarHeight + height_of(Words{bar.words}, width, size);
+    return kBarTop + kBarHeight + kBarAir + height_of(Words{bar.words}, width, size);
 }
 
 double size_of(const Cell& cell, double size) {
@@ -91,7 +92,8 @@ void add(Shapes& shapes, const ShareBar& bar, const Place& place) {
     shapes.emplace_back(draw::line<Page>({limit, whole.min.y - 0.7}, {limit, whole.max.y},
                                          draw::Stroke{{Ink::outline}, 0.5}));
     add(shapes, Words{bar.words, !within, within ? Ink::text : Ink::stop},
-        {place.x, whole.max.y, place.width, Align::left, place.size, base_of(place.size)});
+        {place.x, whole.max.y + kBarAir, place.width, Align::left, place.size,
+         base_of(place.size)});
 }
 
 /// A table at a width: columns in mm, rows in heights.

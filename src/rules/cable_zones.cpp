@@ -30,16 +30,11 @@ bool touch(const WallRect& a, const WallRect& b) {
     return geometry::overlap_x(a, b) >= 0 && geometry::overlap_y(a, b) >= 0;
 }
 
-bool is_accessory(const wall::Fixture& fixture) {
-    return fixture.type == wall::FixtureType::socket ||
-           fixture.type == wall::FixtureType::light_switch;
-}
-
 const wall::Fixture* in_line(const wall::Room& room, const WallRect& pierced) {
     const auto lines_up = [&pierced](const wall::Fixture& fixture) {
         const bool upright = geometry::overlap_x(pierced, fixture.place) >= 0;
         const bool level = geometry::overlap_y(pierced, fixture.place) >= 0;
-        return is_accessory(fixture) && (upright || level);
+        return is_accessory(fixture.type) && (upright || level);
     };
     const auto found = std::ranges::find_if(room.fixtures, lines_up);
     return found == room.fixtures.end() ? nullptr : &*found;

@@ -13,7 +13,7 @@ using wall::Finding;
 using wall::Severity;
 
 bool is_fixed(const OnWall& one) {
-    return one.piece->state == wall::PieceState::hung || one.piece->pinned;
+    return wall::is_fixed(*one.piece);
 }
 
 /// Which to move and how far, so that the wanted gap is left between them.

@@ -1,7 +1,7 @@
 // What every rule may look at: the wall, and what follows from it once worked out.
 #pragma once
 
-#include "hanging/fixings.h"
+#include "hanging/marks.h"
 #include "hanging/zones.h"
 #include "spacing/group.h"
 #include "wall/project.h"
@@ -25,6 +25,7 @@ struct Scene {
     const wall::Catalogue& catalogue;
     std::span<const spacing::Group> groups;
     std::span<const hanging::Zone> zones;
+    std::span<const hanging::Mark> marks;
     std::vector<OnWall> pieces;  ///< Every piece with a place, in the project's order.
 };
 

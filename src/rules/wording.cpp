@@ -12,14 +12,6 @@ constexpr std::size_t kMostNamed = 4;  ///< A longer list is not read.
 constexpr double kSixteenth = units::kMmPerInch / 16;
 constexpr double kTenth = 0.1;  ///< mm
 
-template <class Thing>
-std::string title_or_type(const Thing& thing, std::string_view other) {
-    if (!thing.title.empty())
-        return thing.title;
-    const bool is_other = thing.type == decltype(thing.type)::other;
-    return fmt::format("the {}", is_other ? other : wall::name_of(thing.type));
-}
-
 /// The smallest length that the unit shows, in mm.
 double step_of(units::LengthUnit unit) {
     return unit == units::LengthUnit::inch ? kSixteenth : kTenth;
@@ -28,15 +20,7 @@ double step_of(units::LengthUnit unit) {
 }  // namespace
 
 std::string title_of(const OnWall& one) {
-    return one.piece->title.empty() ? one.piece->id.text : one.piece->title;
-}
-
-std::string title_of(const wall::Furniture& furniture) {
-    return title_or_type(furniture, "furniture");
-}
-
-std::string title_of(const wall::Fixture& fixture) {
-    return title_or_type(fixture, "fixture");
+    return wall::title_of(*one.piece);
 }
 
 std::string titles_of(const std::vector<const OnWall*>& pieces) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "rules/scene.h"
+#include "wall/titles.h"
 
 #include <string>
 #include <vector>
@@ -10,9 +11,6 @@ namespace wallwright::rules {
 
 /// The title, or the id where there is none.
 std::string title_of(const OnWall& one);
-/// The title, or "the sofa" where there is none.
-std::string title_of(const wall::Furniture& furniture);
-std::string title_of(const wall::Fixture& fixture);
 
 /// "Kelp", "Kelp and Dune", "Kelp, Dune and Tide", "Kelp, Dune, Tide and 4 more".
 std::string titles_of(const std::vector<const OnWall*>& pieces);

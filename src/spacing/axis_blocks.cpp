@@ -21,10 +21,6 @@ void AxisSolver::walk(Block& block, std::uint32_t root, std::uint32_t target) {
             block.target = i;
         }
         block.weight += variables_[here.variable].weight;
-        if (is_touched_[here.variable] == 0) {
-            is_touched_[here.variable] = 1;
-            touched_.push_back(here.variable);
-        }
         for (const std::uint32_t edge : ties_of_[here.variable]) {
             if (edge == here.edge) {
                 continue;

@@ -19,8 +19,7 @@ AxisSolver::AxisSolver(std::vector<Variable> variables)
     : variables_(std::move(variables)),
       separations_of_(variables_.size()),
       ties_of_(variables_.size()),
-      is_moved_(variables_.size(), 0),
-      is_touched_(variables_.size(), 0) {
+      is_moved_(variables_.size(), 0) {
     at_.reserve(variables_.size());
     for (std::uint32_t i = 0; i < variables_.size(); ++i) {
         WW_EXPECT(variables_[i].weight > 0, "every variable has a weight above 0");
@@ -151,13 +150,6 @@ std::vector<double> AxisSolver::pushes() {
         }
     }
     return result;
-}
-
-void AxisSolver::forget_touched() {
-    for (const std::uint32_t variable : touched_) {
-        is_touched_[variable] = 0;
-    }
-    touched_.clear();
 }
 
 void AxisSolver::append(const Separation& separation) {

@@ -60,9 +60,6 @@ class AxisSolver {
 
     /// Variables looked at since construction: a measure of work that is the same on every machine.
     [[nodiscard]] std::uint64_t work() const { return work_; }
-    /// The variables whose blocks were looked at since forget_touched(); each once.
-    [[nodiscard]] const std::vector<std::uint32_t>& touched() const { return touched_; }
-    void forget_touched();
 
   private:
     static constexpr std::uint32_t kNone = 0xFFFFFFFF;
@@ -147,8 +144,6 @@ class AxisSolver {
     std::vector<std::uint32_t> moved_;  // since the separations were last looked through
     std::vector<std::uint8_t> is_moved_;
     std::vector<RingPart> ring_;
-    std::vector<std::uint32_t> touched_;
-    std::vector<std::uint8_t> is_touched_;
     std::uint64_t work_ = 0;
     Block near_;
     Block far_;

@@ -18,7 +18,7 @@ void say_once(std::vector<std::string>& said, std::string reason) {
 
 Reasons::Reasons(std::span<const wall::Placed> pieces, std::span<const Obstacle> obstacles) {
     for (const wall::Placed& piece : pieces) {
-        bodies_.push_back({piece.id.text, piece.fixed, false});
+        bodies_.push_back({piece.title.empty() ? piece.id.text : piece.title, piece.fixed, false});
     }
     for (const Obstacle& obstacle : obstacles) {
         bodies_.push_back({obstacle.name, true, true});

@@ -17,7 +17,8 @@ namespace {
 
 constexpr int kMostLinks = 40;  ///< As many as Linux follows.
 constexpr int kMostAttempts = 1000;
-constexpr mode_t kAnyMode = 0666;  ///< Less what the umask takes away.
+constexpr mode_t kAnyMode = 0666;    ///< Less what the umask takes away.
+constexpr mode_t kOwnerOnly = 0600;  ///< Until it has the permissions of the file it replaces.
 constexpr mode_t kPermissions = 0777;
 constexpr mode_t kSpecial = 07000;  ///< Never handed to another owner.
 
@@ -132,10 +133,8 @@ bool match(int descriptor, const struct stat& old) {
 /// The rename itself is on the disk only once the folder is.
 bool sync_folder(const fs::path& folder) {
     const OpenFile opened(folder, O_RDONLY | O_DIRECTORY);
-    const bool some_file_systems_have_nothing_to_sync =
-        opened.is_open() && ::fsync(opened.descriptor()) != 0 && errno == EINVAL;
-    return some_file_systems_have_nothing_to_sync ||
-           (opened.is_open() && ::fsync(opened.descriptor()) == 0);
+    // EINVAL: some file systems have nothing to sync. Asked once, since an error is told only once.
+    return opened.is_open() && (::fsync(opened.descriptor()) == 0 || errno == EINVAL);
 }
 
 fs::path scaffold_path(const fs::path& folder, int attempt) {
@@ -146,7 +145,7 @@ Outcome replace(const fs::path& target, std::string_view bytes, const struct sta
     const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
     for (int attempt = 0; attempt < kMostAttempts; ++attempt) {
         const fs::path path = scaffold_path(folder, attempt);
-        OpenFile file(path, O_WRONLY | O_CREAT | O_EXCL, kAnyMode);
+        OpenFile file(path, O_WRONLY | O_CREAT | O_EXCL, old != nullptr ? kOwnerOnly : kAnyMode);
         if (!file.is_open() && errno == EEXIST)
             continue;
         if (!file.is_open())

@@ -70,6 +70,8 @@ class Reading {
 
     void notice(int depth, Json::parse_event_t event, const Json& parsed) {
         using Event = Json::parse_event_t;
+        if (complaint_)
+            return;
         if (depth > kDeepestJson && (event == Event::object_start || event == Event::array_start))
             complain(at(read_so_far(),
                         fmt::format("brackets within brackets, more than {} deep", kDeepestJson),
@@ -89,7 +91,7 @@ class Reading {
             return at(text_.size(), "the text ends before its JSON does",
                       "part of the file is missing; go back to an earlier copy");
         return at(bytes_read > 0 ? bytes_read - 1 : 0, "the text is not JSON from here on",
-                  "mend this line");
+                  "mend this line or the end of the one before");
     }
 
     [[nodiscard]] Problem at(std::size_t offset, std::string what, std::string remedy) const {

@@ -175,6 +175,9 @@ Result<SizeText> parse_size_pair(std::string_view text, LengthUnit bare) {
         width->named ? width->mm : width->mm / width->mm_per_unit * height->mm_per_unit;
     if (width_mm <= 0 || height->mm <= 0)
         return fail(not_a_size(from_width));
+    for (const double mm : {width_mm, height->mm})
+        if (const auto sound = checked(mm, from_width); !sound)
+            return fail(sound.error());
     return SizeText{width_mm, height->mm};
 }
 
@@ -199,6 +202,12 @@ std::string format_number(double mm, LengthUnit unit) {
             return inches_text(mm);
     }
     broken_contract("every length unit has its way of writing", __FILE__, __LINE__);
+}
+
+std::string format_tolerance(double mm, LengthUnit unit) {
+    constexpr double kSixteenth = kMmPerInch / kSixteenths;
+    const double step = unit == LengthUnit::inch ? kSixteenth : 0.1;
+    return format_length(std::ceil(mm / step - 1e-9) * step, unit);
 }
 
 std::string format_length(double mm, LengthUnit unit) {

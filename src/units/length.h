@@ -36,6 +36,10 @@ std::string format_number(double mm, LengthUnit unit);
 /// format_number with the unit's name: "420 mm", "42 cm", "16 1/2 in".
 std::string format_length(double mm, LengthUnit unit);
 
+/// A tolerance in the person's unit, never shown smaller than it is: up to the next 0.1 mm or 1/16
+/// in.
+std::string format_tolerance(double mm, LengthUnit unit);
+
 /// What format_length would show, in millimetres: the length rounded to the step of the unit.
 double rounded(double mm, LengthUnit unit);
 

@@ -90,7 +90,9 @@ std::string format_mass(Kilograms mass, LengthUnit unit) {
     return grams < 1000 ? fmt::format("{} g", grams) : fmt::format("{:.2f} kg", mass.value);
 }
 
-std::string format_force(Newtons force) {
+std::string format_force(Newtons force, LengthUnit beside) {
+    if (beside == LengthUnit::inch)
+        return fmt::format("{:.1f} lbf", mass_with_weight(force).value / kKgPerPound);
     return fmt::format("{:.1f} N", force.value);
 }
 

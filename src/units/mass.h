@@ -66,7 +66,7 @@ Result<Kilograms> parse_mass(std::string_view text);
 /// "1.24 kg", "850 g" below one kilogram; with inches, "2 lb 12 oz" to the nearest ounce.
 std::string format_mass(Kilograms mass, LengthUnit unit);
 
-/// "12.3 N", to 0.1.
-std::string format_force(Newtons force);
+/// "12.3 N", or beside inches "2.8 lbf", to 0.1.
+std::string format_force(Newtons force, LengthUnit beside);
 
 }  // namespace wallwright::units

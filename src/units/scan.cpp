@@ -4,6 +4,7 @@
 
 #include <array>
 #include <charconv>
+#include <cmath>
 #include <utility>
 
 namespace wallwright::units {
@@ -30,8 +31,8 @@ bool is_times_sign(char c) {
 
 double to_double(std::string_view digits) {
     double value = 0;
-    std::from_chars(digits.data(), digits.data() + digits.size(), value);
-    return value;
+    const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+    return read.ec == std::errc::result_out_of_range ? HUGE_VAL : value;
 }
 
 }  // namespace

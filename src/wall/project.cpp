@@ -85,11 +85,15 @@ std::optional<Rect<Wall>> place_of(const Project& project, const Piece& piece) {
     return Rect<Wall>::at(*piece.at, outside_size(project, piece));
 }
 
+bool is_fixed(const Piece& piece) {
+    return piece.state == PieceState::hung || piece.pinned;
+}
+
 std::vector<Placed> placed_pieces(const Project& project) {
     std::vector<Placed> placed;
     for (const Piece& piece : project.pieces)
         if (const auto place = place_of(project, piece))
-            placed.push_back({piece.id, *place, piece.state == PieceState::hung || piece.pinned});
+            placed.push_back({piece.id, *place, is_fixed(piece), piece.title});
     return placed;
 }
 

@@ -82,11 +82,15 @@ Size outside_size(const Project& project, const Piece& piece);
 /// Where the piece is on the wall; empty while it waits.
 std::optional<Rect<Wall>> place_of(const Project& project, const Piece& piece);
 
-/// A piece that has a place. `fixed`: hung or pinned, so that nothing may move it.
+/// Hung or pinned, so that nothing may move it.
+bool is_fixed(const Piece& piece);
+
+/// A piece that has a place.
 struct Placed {
     PieceId id;
     Rect<Wall> place;
     bool fixed = false;
+    std::string title = {};  ///< For reports; the id stands in for an empty one.
     bool operator==(const Placed&) const = default;
 };
 /// Every piece with a place, in the project's order.

@@ -55,6 +55,10 @@ struct Names<FixtureType> {
     static constexpr std::string_view values[] = {"door",   "window", "radiator",
                                                   "socket", "switch", "other"};
 };
+/// Whether a cable must lead to it.
+constexpr bool is_accessory(FixtureType type) {
+    return type == FixtureType::socket || type == FixtureType::light_switch;
+}
 
 /// Something that stands before the wall.
 struct Furniture {

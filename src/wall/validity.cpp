@@ -83,7 +83,9 @@ void check_outline(Faults& faults, const Polygon& outline) {
     for (std::size_t i = 0; i < outline.corners.size(); ++i)
         if (const auto [from, to] = geometry::side(outline, i);
             geometry::distance(from, to) <= geometry::kLengthEps)
-            return faults.add(where, fmt::format("corner {} stands on the one before it", i + 2),
+            return faults.add(where,
+                              fmt::format("corners {} and {} are in one place", i + 1,
+                                          (i + 1) % outline.corners.size() + 1),
                               "leave one of them out");
     if (const auto crossing = geometry::crossing_sides(outline))
         faults.add(where,

@@ -18,4 +18,8 @@ std::vector<Problem> faults(const Project& project);
 /// have; each with the names that would do.
 std::vector<Problem> unknown_names(const Project& project, const Catalogue& catalogue);
 
+/// Where the file holds keys that this version does not know, as "style/gap": a slip of the pen or
+/// a later version's. They are kept on saving.
+std::vector<std::string> unknown_paths(const Project& project);
+
 }  // namespace wallwright::wall

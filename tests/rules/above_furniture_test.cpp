@@ -28,7 +28,7 @@ struct Looked {
     wall::Catalogue catalogue = small_catalogue();
     std::vector<hanging::Hanging> hangings = hanging::hang_all(project, catalogue);
     std::vector<spacing::Group> groups = spacing::find_groups(placed_pieces(project), 120);
-    Scene scene{project, catalogue, groups, {}, pieces_on_wall(project, hangings)};
+    Scene scene{project, catalogue, groups, {}, {}, pieces_on_wall(project, hangings)};
     std::vector<Above> above = groups_above_furniture(scene);
 
     explicit Looked(wall::Project seen) : project(std::move(seen)) {}

@@ -14,7 +14,7 @@ bool is_glass(double density) {
     catalogue.materials.push_back({{"pane"}, "Pane", density, density, "", {}});
     wall::Frame frame;
     frame.glazing = {{"pane"}, 2};
-    return has_glass({project, catalogue, {}, {}, {}}, frame);
+    return has_glass({project, catalogue, {}, {}, {}, {}}, frame);
 }
 
 }  // namespace
@@ -28,7 +28,7 @@ TEST_CASE("Glass is told from plastics by its density") {
 TEST_CASE("No pane is no glass, and an unknown pane is glass") {
     const wall::Project project;
     const wall::Catalogue catalogue;
-    const Scene scene{project, catalogue, {}, {}, {}};
+    const Scene scene{project, catalogue, {}, {}, {}, {}};
     wall::Frame frame;
     frame.glazing = {{"glass"}, 0};
     CHECK_FALSE(has_glass(scene, frame));

@@ -81,6 +81,8 @@ wall::Project mirrored(wall::Project project) {
         fixture.place = mirrored(fixture.place);
     for (wall::Piece& piece : project.pieces)
         piece.at = mirrored(*place_of(project, piece)).min;
+    project.datum.side = project.datum.side == wall::DatumSide::left ? wall::DatumSide::right
+                                                                     : wall::DatumSide::left;
     return project;
 }
 

@@ -37,7 +37,7 @@ TEST_CASE("A group's members come in the project's order") {
     const wall::Catalogue catalogue = small_catalogue();
     const auto hangings = hanging::hang_all(project, catalogue);
     const auto groups = spacing::find_groups(placed_pieces(project), 120);
-    const Scene scene{project, catalogue, groups, {}, pieces_on_wall(project, hangings)};
+    const Scene scene{project, catalogue, groups, {}, {}, pieces_on_wall(project, hangings)};
     REQUIRE(groups.size() == 1);
     const std::vector<const OnWall*> members = members_of(scene, groups.front());
     REQUIRE(members.size() == 2);

@@ -14,7 +14,7 @@ namespace {
 struct Words {
     wall::Project project = wall_of(3600, 2400);
     wall::Catalogue catalogue;
-    Scene scene{project, catalogue, {}, {}, {}};
+    Scene scene{project, catalogue, {}, {}, {}, {}};
 
     explicit Words(units::LengthUnit unit) { project.unit = unit; }
 };

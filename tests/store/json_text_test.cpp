@@ -15,11 +15,13 @@ std::string complaint(std::string_view text) {
 
 TEST_CASE("Text that is not JSON is shown with its line and a caret") {
     CHECK(complaint("{\n  \"a\": 1,\n  \"b\": tru,\n  \"c\": 3\n}") ==
-          "wall.json:3: the text is not JSON from here on; mend this line\n"
+          "wall.json:3: the text is not JSON from here on; mend this line or the end of the one "
+          "before\n"
           "    \"b\": tru,\n"
           "            ^");
     CHECK(complaint("{\"a\": 1,}") ==
-          "wall.json:1: the text is not JSON from here on; mend this line\n"
+          "wall.json:1: the text is not JSON from here on; mend this line or the end of the one "
+          "before\n"
           "  {\"a\": 1,}\n"
           "          ^");
 }

@@ -147,3 +147,17 @@ TEST_CASE("A unit has the name it is written with") {
     CHECK(to_text(parse_unit("furlong").error()) ==
           "\"furlong\" is not a unit this program writes in; use mm, cm or in");
 }
+
+TEST_CASE("A tolerance is never shown smaller than it is") {
+    CHECK(format_tolerance(1.03, LengthUnit::mm) == "1.1 mm");
+    CHECK(format_tolerance(1.0, LengthUnit::mm) == "1 mm");
+    CHECK(format_tolerance(1.2, LengthUnit::inch) == "1/16 in");
+    CHECK(format_tolerance(1.7, LengthUnit::inch) == "1/8 in");
+}
+
+TEST_CASE("A number of hundreds of digits is too long, not nothing") {
+    const std::string digits(400, '9');
+    CHECK_FALSE(parse_length(digits, LengthUnit::mm).has_value());
+    CHECK_FALSE(parse_size_pair("300x" + digits, LengthUnit::mm).has_value());
+    CHECK_FALSE(parse_size_pair("3000000x3", LengthUnit::mm).has_value());
+}

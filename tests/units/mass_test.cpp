@@ -51,7 +51,9 @@ TEST_CASE("Small weights are shown in grams, and in ounces where the person read
     CHECK(format_mass(Kilograms{1.239}, LengthUnit::cm) == "1.24 kg");
     CHECK(format_mass(Kilograms{1.07728}, LengthUnit::inch) == "2 lb 6 oz");
     CHECK(format_mass(Kilograms{0.2}, LengthUnit::inch) == "7 oz");
-    CHECK(format_force(Newtons{1.234}) == "1.2 N");
+    CHECK(format_force(Newtons{1.234}, LengthUnit::mm) == "1.2 N");
+    // 1 lbf = 4.4482216152605 N by definition (NIST SP 811, from memory).
+    CHECK(format_force(Newtons{44.482}, LengthUnit::inch) == "10.0 lbf");
 }
 
 TEST_CASE("Weight and mass turn into each other") {

@@ -111,6 +111,11 @@ TEST_CASE("Each broken law of a project is named with its place and its mending"
         CHECK(only_fault(project) ==
               "room/outline_mm: side 1 meets side 3; give the corners in order around the wall");
     }
+    SECTION("an outline that repeats its first corner") {
+        project.room.outline.corners.push_back({0, 0});
+        CHECK(only_fault(project) ==
+              "room/outline_mm: corners 5 and 1 are in one place; leave one of them out");
+    }
     SECTION("a moulding that leaves no opening") {
         project.frames[0].moulding_width = 150;
         CHECK(only_fault(project).starts_with(
@@ -176,4 +181,14 @@ TEST_CASE("A material or fixing that no catalogue has is named with those that w
     project.pieces[0].fixing.reset();
     project.frames[0].glazing = {{"rock"}, 0};
     CHECK(unknown_names(project, catalogue).empty());
+}
+
+TEST_CASE("Keys that are not understood are told by their place") {
+    Project project = small_project();
+    CHECK(unknown_paths(project).empty());
+    project.unknown["mood"] = "1";
+    project.style.unknown["gap"] = "45";
+    project.pieces[0].hanger.unknown["drop"] = "20";
+    CHECK(unknown_paths(project) ==
+          std::vector<std::string>{"mood", "style/gap", "pieces/kelp/hanger/drop"});
 }

@@ -50,10 +50,10 @@ Result<Answer> check(const Common& common) {
     if (common.json)
         return Answer{text_of({{"findings", json_of(assessment.findings)},
                                {"groups", json_of(assessment.groups)}}),
-                      "", status};
+                      loaded->aside, status};
     const std::string groups = assessment.groups.empty() ? "No piece is on the wall.\n"
                                                          : groups_text(assessment, loaded->shown);
-    return Answer{groups + "\n" + findings_text(assessment.findings), "", status};
+    return Answer{groups + "\n" + findings_text(assessment.findings), loaded->aside, status};
 }
 
 }  // namespace

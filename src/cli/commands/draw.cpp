@@ -42,7 +42,7 @@ Result<Answer> draw(const DrawWords& words) {
         return fail(bytes.error());
     if (const auto saved = store::write_file(words.out, *bytes); !saved)
         return fail(saved.error());
-    return Answer{"", fmt::format("Wrote {}\n", words.out), Status::fine};
+    return Answer{"", loaded->aside + fmt::format("Wrote {}\n", words.out), Status::fine};
 }
 
 void define(CLI::App& command, DrawWords& words) {

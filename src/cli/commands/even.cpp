@@ -1,6 +1,5 @@
 #include "arrange/even_wall.h"
 #include "cli/command.h"
-#include "cli/findings_text.h"
 #include "cli/json_out.h"
 #include "cli/load.h"
 #include "edits/edit.h"
@@ -8,6 +7,8 @@
 #include "store/json_project.h"
 
 #include <fmt/format.h>
+
+#include <cmath>
 
 namespace wallwright::cli {
 
@@ -41,7 +42,7 @@ Json json_of_evened(const arrange::EvenedWall& evened) {
     Json blocked = Json::array();
     for (const auto& [piece, by] : evened.result.blocked)
         blocked.push_back({{"piece", piece.text}, {"by", by}});
-    return {{"moved", evened.moved},
+    return {{"moved", evened.moved.size()},
             {"farthest_mm", number(evened.farthest)},
             {"moved_squared_mm2", number(evened.result.moved_squared)},
             {"least_proved", evened.result.least_proved},
@@ -49,27 +50,57 @@ Json json_of_evened(const arrange::EvenedWall& evened) {
             {"blocked", blocked}};
 }
 
+/// "4 mm to the right and 12 mm up".
+std::string way_words(geometry::Point<geometry::Wall> by, units::LengthUnit unit) {
+    std::string words;
+    const auto add = [&](double way, std::string_view forward, std::string_view back) {
+        if (units::rounded(std::abs(way), unit) == 0)
+            return;
+        words += fmt::format("{}{} {}", words.empty() ? "" : " and ",
+                             units::format_length(std::abs(way), unit), way > 0 ? forward : back);
+    };
+    add(by.x, "to the right", "to the left");
+    add(by.y, "up", "down");
+    return words.empty() ? "by less than the ruler shows" : words;
+}
+
 std::string moved_text(const arrange::EvenedWall& evened, units::LengthUnit unit) {
-    if (evened.moved == 0)
+    if (evened.moved.empty())
         return "Nothing had to move.\n";
-    return fmt::format("Moved {} {}, the farthest by {}.{}\n", evened.moved,
-                       evened.moved == 1 ? "piece" : "pieces",
-                       units::format_length(evened.farthest, unit),
-                       evened.result.least_proved ? " No smaller movement would do: proved." : "");
+    std::string text;
+    for (const arrange::Movement& one : evened.moved)
+        text += fmt::format("{} moves {}\n", title_of(evened.project, one.piece),
+                            way_words(one.by, unit));
+    if (evened.result.least_proved && evened.result.uneven.empty())
+        text += "No smaller movement gives these gaps and lines: proved.\n";
+    return text;
 }
 
 std::string text_of_evened(const arrange::EvenedWall& evened, units::LengthUnit unit) {
     std::string text = moved_text(evened, unit);
     for (const spacing::UnevenGap& one : evened.result.uneven)
-        text += fmt::format("The gap between {} and {} stays {}: {}.\n", one.gap.first.text,
-                            one.gap.second.text, units::format_length(one.gap.size, unit),
-                            list_of(one.because));
+        text += fmt::format("The gap between {} and {} comes out at {}: {}.\n",
+                            title_of(evened.project, one.gap.first),
+                            title_of(evened.project, one.gap.second),
+                            units::format_length(one.gap.size, unit), list_of(one.because));
+    for (const spacing::Unaligned& one : evened.result.unaligned)
+        text +=
+            fmt::format("The {} of {} and {} stay {} apart: {}.\n", one.lines,
+                        title_of(evened.project, one.first), title_of(evened.project, one.second),
+                        units::format_length(std::abs(one.off), unit), list_of(one.because));
     for (const auto& [piece, by] : evened.result.blocked)
-        text += fmt::format("{} cannot get clear of {}.\n", piece.text, by);
+        text += fmt::format("{} cannot get clear of {}.\n", title_of(evened.project, piece), by);
     if (evened.result.uneven.empty() && evened.result.blocked.empty())
         text += fmt::format("Every gap between neighbours is {}.\n",
                             units::format_length(evened.project.style.gap, unit));
     return text;
+}
+
+/// Even gaps are not yet a safe wall.
+std::string stops_text(const std::vector<wall::Finding>& findings) {
+    return wall::has_stop(findings)
+               ? "The wall still has stop findings; wallwright check says which.\n"
+               : "";
 }
 
 Result<wall::Project> with_wanted_gap(const wall::Project& project, const std::string& gap,
@@ -93,10 +124,12 @@ Result<Answer> even(const EvenWords& words) {
     if (const auto saved = store::write_file(words.out, store::write_project(evened->project));
         !saved)
         return fail(saved.error());
+    const rules::Assessment after = rules::assess(evened->project, loaded->catalogue);
+    const Status status = status_of(after.findings);
     if (words.common.json)
-        return Answer{text_of(json_of_evened(*evened)), "", Status::fine};
-    return Answer{text_of_evened(*evened, loaded->shown), fmt::format("Wrote {}\n", words.out),
-                  Status::fine};
+        return Answer{text_of(json_of_evened(*evened)), loaded->aside, status};
+    return Answer{text_of_evened(*evened, loaded->shown) + stops_text(after.findings),
+                  loaded->aside + fmt::format("Wrote {}\n", words.out), status};
 }
 
 void define(CLI::App& command, EvenWords& words) {

@@ -18,11 +18,6 @@ struct HangWords {
     bool csv = false;
 };
 
-std::string title_of(const wall::Project& project, const wall::PieceId& id) {
-    const wall::Piece* piece = wall::find(project, id);
-    return piece->title.empty() ? id.text : piece->title;
-}
-
 std::string datum_text(const wall::Datum& datum, units::LengthUnit unit) {
     const std::string side = fmt::format("the wall's {} end", wall::name_of(datum.side));
     switch (datum.height) {
@@ -44,7 +39,7 @@ std::string marks_text(const Loaded& loaded, const hanging::MarksTable& table) {
         rows.push_back(
             {std::to_string(mark.number), title_of(loaded.project, mark.piece), mark.what,
              units::format_number(mark.across, unit), units::format_number(mark.up, unit),
-             "+-" + fmt::format("{:.1f} mm", std::max(mark.across_error, mark.up_error))});
+             "+-" + units::format_tolerance(std::max(mark.across_error, mark.up_error), unit)});
     const std::string in(units::name_of(unit));
     return fmt::format("Marks, {}:\n\n", datum_text(table.datum, unit)) +
            text_table({{"mark", Side::right},
@@ -74,7 +69,7 @@ std::vector<std::string> load_row(const Loaded& loaded, const hanging::Hanging& 
             hanging.fixings.empty() ? "" : units::format_mass(hanging.fixings.front().rated, unit),
             hanging.fixings.empty() ? "" : fmt::format("{:.0f} %", 100 * hanging.use),
             hanging.fixings.empty() ? "" : fmt::format("{:.0f} %", 100 / hanging.margin),
-            hanging.top_pull ? units::format_force(*hanging.top_pull) : "",
+            hanging.top_pull ? units::format_force(*hanging.top_pull, unit) : "",
             hanging.cord ? units::format_length(hanging.cord->drop, unit) : ""};
 }
 
@@ -129,14 +124,14 @@ Result<Answer> hang(const HangWords& words) {
     const rules::Assessment assessment = assess(*loaded);
     const Status status = status_of(assessment.findings);
     if (words.common.json)
-        return Answer{text_of(json_of_assessment(assessment)), "", status};
+        return Answer{text_of(json_of_assessment(assessment)), loaded->aside, status};
     if (words.csv)
-        return Answer{csv_of(*loaded, assessment.marks), "", status};
+        return Answer{csv_of(*loaded, assessment.marks), loaded->aside, status};
     return Answer{marks_text(*loaded, assessment.marks) + "\n" +
                       checks_text(*loaded, assessment.marks) + "\n" +
                       loads_text(*loaded, assessment.hangings) + "\n" +
                       findings_text(assessment.findings),
-                  "", status};
+                  loaded->aside, status};
 }
 
 void define(CLI::App& command, HangWords& words) {

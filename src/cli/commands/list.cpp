@@ -52,7 +52,7 @@ Result<Answer> list(const Common& common) {
         Json pieces = Json::array();
         for (const wall::Piece& piece : loaded->project.pieces)
             pieces.push_back(json_of_piece(*loaded, piece));
-        return Answer{text_of({{"pieces", pieces}}), "", Status::fine};
+        return Answer{text_of({{"pieces", pieces}}), loaded->aside, Status::fine};
     }
     std::vector<std::vector<std::string>> rows;
     for (const wall::Piece& piece : loaded->project.pieces)
@@ -67,7 +67,7 @@ Result<Answer> list(const Common& common) {
                               {"bottom " + unit, Side::right},
                               {"weight"}},
                              rows),
-                  "", Status::fine};
+                  loaded->aside, Status::fine};
 }
 
 }  // namespace

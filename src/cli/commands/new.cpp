@@ -1,5 +1,6 @@
 #include "cli/command.h"
 #include "edits/edit.h"
+#include "store/catalogue.h"
 #include "store/csv.h"
 #include "store/files.h"
 #include "store/json_project.h"
@@ -7,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace wallwright::cli {
 
@@ -19,6 +21,7 @@ struct NewWords {
     std::string title = "A wall";
     std::string units = "mm";
     std::string out;
+    bool replace = false;
 };
 
 /// "sofa" and the rest from "sofa:1900x800@700".
@@ -90,7 +93,8 @@ Result<wall::Project> with_frames(wall::Project project, const std::string& file
     const auto text = store::read_file(file);
     if (!text)
         return fail(text.error());
-    const auto rows = store::read_frames_csv(*text, file, project.unit);
+    const auto rows =
+        store::read_frames_csv(*text, file, project.unit, store::built_in_catalogue().sizes);
     if (!rows)
         return fail(rows.error());
     for (const store::FrameRow& row : *rows) {
@@ -131,12 +135,17 @@ Result<wall::Project> build(const NewWords& words) {
 }
 
 Result<Answer> make_new(const NewWords& words) {
+    if (std::filesystem::exists(words.out) && !words.replace)
+        return fail({words.out, "there is a file of that name already",
+                     "choose another, or say --replace", ""});
     const auto project = build(words);
     if (!project)
         return fail(project.error());
     if (const auto saved = store::write_file(words.out, store::write_project(*project)); !saved)
         return fail(saved.error());
-    return Answer{"", fmt::format("Wrote {}: {} pieces\n", words.out, project->pieces.size()),
+    return Answer{"",
+                  fmt::format("Wrote {}: {} {}\n", words.out, project->pieces.size(),
+                              project->pieces.size() == 1 ? "piece" : "pieces"),
                   Status::fine};
 }
 
@@ -161,6 +170,7 @@ void define(CLI::App& command, NewWords& words) {
     command.add_option("-o,--out", words.out, "Where the project goes")
         ->required()
         ->type_name("WALL.json");
+    command.add_flag("--replace", words.replace, "Write over a file that is there");
 }
 
 }  // namespace

@@ -32,8 +32,10 @@ Result<Answer> sheets(const SheetWords& words) {
         return fail(saved.error());
     return Answer{
         "",
-        fmt::format("Wrote {}: {} pages. Print them at 100 %, and measure the bar on the first.\n",
-                    words.out, all.size()),
+        loaded->aside +
+            fmt::format(
+                "Wrote {}: {} pages. Print them at 100 %, and measure the bar on the first.\n",
+                words.out, all.size()),
         status_of(assessment.findings)};
 }
 

@@ -1,0 +1,42 @@
+#include "wall/validity.h"
+
+#include <fmt/format.h>
+
+namespace wallwright::wall {
+
+namespace {
+
+void add(std::vector<std::string>& paths, const std::string& place, const UnknownKeys& unknown) {
+    for (const auto& [key, value] : unknown)
+        paths.push_back(place.empty() ? key : fmt::format("{}/{}", place, key));
+}
+
+template <class T>
+void add_all(std::vector<std::string>& paths, const std::string& place, const std::vector<T>& all) {
+    for (const T& one : all)
+        add(paths, fmt::format("{}/{}", place, one.id.text), one.unknown);
+}
+
+}  // namespace
+
+std::vector<std::string> unknown_paths(const Project& project) {
+    std::vector<std::string> paths;
+    add(paths, "", project.unknown);
+    add(paths, "room", project.room.unknown);
+    add_all(paths, "room/furniture", project.room.furniture);
+    add_all(paths, "room/fixtures", project.room.fixtures);
+    add(paths, "style", project.style.unknown);
+    add_all(paths, "frames", project.frames);
+    add_all(paths, "mounts", project.mounts);
+    add_all(paths, "prints", project.prints);
+    add_all(paths, "pieces", project.pieces);
+    for (const Piece& piece : project.pieces)
+        add(paths, fmt::format("pieces/{}/hanger", piece.id.text), piece.hanger.unknown);
+    for (const Stock& stock : project.stock)
+        add(paths, "stock/" + stock.fixing.text, stock.unknown);
+    add_all(paths, "own/materials", project.own.materials);
+    add_all(paths, "own/fixings", project.own.fixings);
+    return paths;
+}
+
+}  // namespace wallwright::wall
