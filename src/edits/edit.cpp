@@ -84,6 +84,16 @@ Result<Project> set_gap(Project project, double gap) {
     return sound(std::move(project));
 }
 
+wall::Frame usual_frame(wall::Size outside) {
+    constexpr double kWidestShare = 1.0 / 6;
+    wall::Frame frame;
+    frame.outside = outside;
+    frame.moulding_width =
+        std::min(frame.moulding_width, kWidestShare * std::min(outside.width, outside.height));
+    frame.rebate_width = std::min(frame.rebate_width, frame.moulding_width);
+    return frame;
+}
+
 Result<Project> add_piece(Project project, wall::Frame frame, Piece piece) {
     const std::string id = free_id(id_from(piece.title), [&project](const std::string& candidate) {
         return has_id(project.pieces, candidate) || has_id(project.frames, candidate);

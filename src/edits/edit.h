@@ -27,6 +27,10 @@ Result<wall::Project> place(wall::Project project, std::span<const Move> moves);
 /// The wanted gap, mm. Its usual bounds give way when it lies outside them.
 Result<wall::Project> set_gap(wall::Project project, double gap);
 
+/// A frame of that size over the moulding, whose other measures are the usual ones until the person
+/// takes them; its moulding no wider than a sixth of the shorter side (our choice).
+wall::Frame usual_frame(wall::Size outside);
+
 /// A piece with a frame of its own. Both get the id that the piece's title makes, with a number
 /// where that is taken.
 Result<wall::Project> add_piece(wall::Project project, wall::Frame frame, wall::Piece piece);

@@ -60,7 +60,8 @@ void add_instructions(Flow& flow, const wall::Project& project, const std::vecto
     constexpr Type kBody{2.2, false};
     flow.add_text(
         "Measure every mark from the same place, never from piece to piece, so that errors do not "
-        "add up.",
+        "add up. The numbers follow the order of hanging: from the middle of the lowest row "
+        "outward, each piece next to one that is up.",
         kBody);
     flow.add_text(how_to_measure(project), kBody);
     if (any(marks, MarkKind::hook))

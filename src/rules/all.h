@@ -14,6 +14,7 @@ extern const Rule kSurfaceFit;
 extern const Rule kWeightWithinRating;
 extern const Rule kHangerFits;
 extern const Rule kHangerMeasured;
+extern const Rule kFurnitureOnWall;
 extern const Rule kDatumInSight;
 extern const Rule kTapeReach;
 extern const Rule kStripsFitTheBack;

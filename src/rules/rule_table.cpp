@@ -14,6 +14,7 @@ std::span<const Rule> all_rules() {
         kSurfaceFit,
         kHangerFits,
         kHangerMeasured,
+        kFurnitureOnWall,
         kDatumInSight,
         kTapeReach,
         kStripsFitTheBack,

@@ -13,9 +13,9 @@ namespace wallwright::store {
 
 namespace {
 
-enum class Field { title, width, height, size, weight, depth, status, x, y };
-constexpr std::array<std::string_view, 9> kFieldNames = {
-    "title", "width", "height", "size", "weight", "depth", "status", "x", "y"};
+enum class Field { title, width, height, size, weight, depth, hanger, status, x, y };
+constexpr std::array<std::string_view, 10> kFieldNames = {
+    "title", "width", "height", "size", "weight", "depth", "hanger", "status", "x", "y"};
 
 constexpr double kHeaviestWithoutUnit = 50;  ///< kg: a larger number is one of grams.
 
@@ -41,7 +41,7 @@ Problem because(std::string what, std::string remedy) {
 }
 
 bool may_have_unit(Field field) {
-    return field != Field::title && field != Field::status;
+    return field != Field::title && field != Field::status && field != Field::hanger;
 }
 
 bool is_unit_of(Field field, const std::string& unit) {
@@ -103,8 +103,10 @@ class CellReader {
                 return put(weight(column, text), row.weighed);
             case Field::depth:
                 return put(units::parse_size(text, unit_of(column)), row.depth);
+            case Field::hanger:
+                return put(named<wall::HangerType>(text, "hanger"), row.hanger);
             case Field::status:
-                return put(status(text), into.status);
+                return put(named<wall::PieceState>(text, "status"), into.status);
             case Field::x:
                 return put(units::parse_length(text, unit_of(column)), into.x);
             case Field::y:
@@ -158,11 +160,16 @@ class CellReader {
         return mass;
     }
 
-    static Result<wall::PieceState> status(const std::string& text) {
-        if (const auto state = wall::with_name<wall::PieceState>(lower(text)))
-            return *state;
+    /// One of the names of an enumeration; "two rings" is as good as "two_rings".
+    template <class Enum>
+    static Result<Enum> named(const std::string& text, std::string_view what) {
+        std::string name = lower(text);
+        std::ranges::replace(name, ' ', '_');
+        if (const auto value = wall::with_name<Enum>(name))
+            return *value;
         return fail(
-            because(fmt::format("\"{}\" is not a status", text), "write hung, planned or waiting"));
+            because(fmt::format("\"{}\" is not a {}", text, what),
+                    fmt::format("write one of {}", fmt::join(wall::Names<Enum>::values, ", "))));
     }
 
     units::LengthUnit bare_;

@@ -63,10 +63,13 @@ class Scaffold {
 
 std::string remedy_for(int error, const fs::path& path) {
     const std::string folder = path.has_parent_path() ? path.parent_path().string() : ".";
+    std::error_code ignored;
     switch (error) {
         case ENOENT:
         case ENOTDIR:
-            return fmt::format("look whether the folder \"{}\" is there", folder);
+            return fs::is_directory(folder, ignored)
+                       ? "look at its name"
+                       : fmt::format("look whether the folder \"{}\" is there", folder);
         case EACCES:
         case EPERM:
         case EROFS:

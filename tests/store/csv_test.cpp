@@ -39,12 +39,14 @@ std::string complaint(std::string_view text) {
 }  // namespace
 
 TEST_CASE("Frames come with all that the table says of them") {
-    const FrameRow kelp =
-        frame("title,width,height,weight,depth,status,x,y\nKelp,400,500,1.2,22,hung,900,1300\n");
+    const FrameRow kelp = frame(
+        "title,width,height,weight,depth,hanger,status,x,y\n"
+        "Kelp,400,500,1.2,22,two rings,hung,900,1300\n");
     CHECK(kelp.title == "Kelp");
     check_size(kelp, {400, 500});
     CHECK(kelp.weighed == wall::Kilograms{1.2});
     CHECK(kelp.depth == 22);
+    CHECK(kelp.hanger == wall::HangerType::two_rings);
     CHECK(kelp.state == PieceState::hung);
     CHECK(kelp.at == geometry::Point<geometry::Wall>{900, 1300});
 }
@@ -54,6 +56,7 @@ TEST_CASE("Only title, width and height are needed, in any order and either case
     check_size(kelp, {400, 500});
     CHECK_FALSE(kelp.weighed);
     CHECK_FALSE(kelp.depth);
+    CHECK(kelp.hanger == wall::HangerType::strips);
     CHECK(kelp.state == PieceState::waiting);
     CHECK_FALSE(kelp.at);
 }
@@ -127,11 +130,11 @@ TEST_CASE("A bad cell is named with its line, its column and a caret") {
           "g, or 850 kg if it is so\n"
           "  Kelp,400,500,850\n"
           "               ^");
-    CHECK(
-        complaint("title,width,height,status\nKelp,400,500,up") ==
-        "frames.csv:2, column 4 (status): \"up\" is not a status; write hung, planned or waiting\n"
-        "  Kelp,400,500,up\n"
-        "               ^");
+    CHECK(complaint("title,width,height,status\nKelp,400,500,up") ==
+          "frames.csv:2, column 4 (status): \"up\" is not a status; write one of hung, planned, "
+          "waiting\n"
+          "  Kelp,400,500,up\n"
+          "               ^");
     CHECK(complaint("title,width,height\nKelp,,500") ==
           "frames.csv:2, column 2 (width): this cell is empty; every frame needs a title and its "
           "size over the moulding\n"
@@ -150,7 +153,7 @@ TEST_CASE("A column that is unknown, missing or there twice is a problem") {
     CHECK(complaint("title,breadth,height\nKelp,400,500") ==
           "frames.csv:1, column 2 (breadth): \"breadth\" is not a column of frames; use title, "
           "width, height, size, weight, "
-          "depth, status, x, y, or leave it out\n"
+          "depth, hanger, status, x, y, or leave it out\n"
           "  title,breadth,height\n"
           "        ^");
     CHECK(complaint("title,width (px),height\nKelp,400,500")

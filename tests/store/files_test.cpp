@@ -111,8 +111,9 @@ TEST_CASE("A file that cannot be read is named, with the reason") {
     const ScratchFolder folder;
     CHECK(to_text(read_file(folder.file("wall.json")).error()) ==
           folder.file("wall.json") +
-              ": cannot be read: No such file or directory; look whether the folder \"" +
-              folder.path() + "\" is there");
+              ": cannot be read: No such file or directory; look at its name");
+    CHECK(to_text(read_file(folder.file("attic/wall.json")).error())
+              .ends_with("look whether the folder \"" + folder.file("attic") + "\" is there"));
     CHECK(to_text(read_file(folder.path()).error()) ==
           folder.path() + ": cannot be read: Is a directory; name a file, not a folder");
 }

@@ -19,6 +19,7 @@ struct NewWords {
     std::string frames;
     std::vector<std::string> furniture;
     std::string title = "A wall";
+    std::string surface = "painted";
     std::string units = "mm";
     std::string out;
     bool replace = false;
@@ -39,6 +40,11 @@ Result<FurnitureWords> split_furniture(const std::string& text) {
                      "write its kind, size and left edge like sofa:1900x800@700", ""});
     return FurnitureWords{text.substr(0, colon), text.substr(colon + 1, at - colon - 1),
                           text.substr(at + 1)};
+}
+
+std::vector<std::string> surface_names() {
+    const auto& values = wall::Names<wall::Surface>::values;
+    return {std::begin(values), std::end(values)};
 }
 
 std::string furniture_names() {
@@ -68,15 +74,10 @@ Result<wall::Furniture> parse_furniture(const std::string& text, units::LengthUn
     return furniture;
 }
 
-/// A moulding narrow enough for the frame, until the person measures it.
 wall::Frame frame_from(const store::FrameRow& row) {
-    wall::Frame frame;
+    wall::Frame frame = edits::usual_frame(row.outside);
     frame.title = row.title;
-    frame.outside = row.outside;
     frame.depth = row.depth.value_or(frame.depth);
-    frame.moulding_width =
-        std::min(frame.moulding_width, std::min(row.outside.width, row.outside.height) / 6);
-    frame.rebate_width = std::min(frame.rebate_width, frame.moulding_width);
     return frame;
 }
 
@@ -86,6 +87,7 @@ wall::Piece piece_from(const store::FrameRow& row) {
     piece.state = row.state;
     piece.at = row.at;
     piece.weighed = row.weighed;
+    piece.hanger.type = row.hanger;
     return piece;
 }
 
@@ -128,6 +130,7 @@ Result<wall::Project> build(const NewWords& words) {
     if (!project)
         return project;
     project->title = words.title;
+    project->room.surface = wall::with_name<wall::Surface>(words.surface).value();
     auto furnished = with_furniture(std::move(*project), words.furniture);
     if (!furnished || words.frames.empty())
         return furnished;
@@ -154,8 +157,9 @@ void define(CLI::App& command, NewWords& words) {
         ->required()
         ->type_name("WxH");
     command
-        .add_option("--frames", words.frames,
-                    "A table of frames: title, width, height; if known weight, depth, status, x, y")
+        .add_option(
+            "--frames", words.frames,
+            "A table of frames: title, width, height; if known weight, depth, hanger, status, x, y")
         ->type_name("FRAMES.csv");
     command
         .add_option("--furniture", words.furniture,
@@ -170,6 +174,9 @@ void define(CLI::App& command, NewWords& words) {
     command.add_option("-o,--out", words.out, "Where the project goes")
         ->required()
         ->type_name("WALL.json");
+    command.add_option("--surface", words.surface, "What the wall is finished with")
+        ->check(CLI::IsMember(surface_names()))
+        ->capture_default_str();
     command.add_flag("--replace", words.replace, "Write over a file that is there");
 }
 

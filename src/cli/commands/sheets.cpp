@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include <filesystem>
+
 namespace wallwright::cli {
 
 namespace {
@@ -21,6 +23,9 @@ Result<Answer> sheets(const SheetWords& words) {
     const auto loaded = load(words.common);
     if (!loaded)
         return fail(loaded.error());
+    if (std::filesystem::path(words.out).extension() != ".pdf")
+        return fail({"--out", fmt::format("\"{}\" is no name for a PDF", words.out),
+                     "let it end in .pdf; wallwright draw makes pictures", ""});
     const auto paper = pages::paper_named(words.paper);
     if (!paper)
         return fail({"--paper", fmt::format("there is no paper \"{}\"", words.paper),
