@@ -3,7 +3,6 @@
 #include "store/catalogue.h"
 #include "store/files.h"
 #include "store/json_project.h"
-#include "wall/titles.h"
 #include "wall/validity.h"
 
 #include <fmt/format.h>
@@ -51,11 +50,6 @@ wall::Project as_shown(const Loaded& loaded) {
 
 rules::Assessment assess(const Loaded& loaded) {
     return rules::assess(as_shown(loaded), loaded.catalogue);
-}
-
-std::string title_of(const wall::Project& project, const wall::PieceId& id) {
-    const wall::Piece* piece = wall::find(project, id);
-    return piece == nullptr ? id.text : wall::title_of(*piece);
 }
 
 Status status_of(const std::vector<wall::Finding>& findings) {

@@ -26,9 +26,6 @@ wall::Project as_shown(const Loaded& loaded);
 /// Sentences in the unit that is shown.
 rules::Assessment assess(const Loaded& loaded);
 
-/// The title of a piece of the project, or its id where it has none.
-std::string title_of(const wall::Project& project, const wall::PieceId& id);
-
 /// 1 when a finding says stop.
 Status status_of(const std::vector<wall::Finding>& findings);
 

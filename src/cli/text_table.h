@@ -21,7 +21,4 @@ std::string text_table(const std::vector<Column>& columns,
 /// Columns that a terminal gives the text: East Asian wide letters take two, combining marks none.
 std::size_t columns_of(const std::string& utf8);
 
-/// RFC 4180: fields with a comma, quote or line break are quoted; lines end in CRLF.
-std::string csv_line(const std::vector<std::string>& fields);
-
 }  // namespace wallwright::cli

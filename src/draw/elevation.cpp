@@ -96,6 +96,16 @@ WallDrawing group_detail(const wall::Project& project, const rules::Assessment& 
     return finished(std::move(board));
 }
 
+std::vector<std::pair<wall::PieceId, Rect<Wall>>> waiting_places(
+    const wall::Project& project, const rules::Assessment& assessment,
+    const ElevationOptions& options) {
+    const Board board{project, assessment, options, geometry::bounds(project.room.outline), {}};
+    std::vector<std::pair<wall::PieceId, Rect<Wall>>> places;
+    for (const Standing& standing : lay_out_waiting(board))
+        places.emplace_back(project.pieces[standing.index].id, standing.place);
+    return places;
+}
+
 WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment,
                       const ElevationOptions& options) {
     Board board{project, assessment, options, geometry::bounds(project.room.outline),

@@ -5,6 +5,8 @@
 #include "rules/assess.h"
 
 #include <string>
+#include <utility>
+#include <vector>
 
 namespace wallwright::draw {
 
@@ -26,6 +28,11 @@ struct ElevationOptions {
 /// lengths are labelled in the project's unit.
 WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment,
                       const ElevationOptions& options);
+
+/// Where the waiting pieces stand in that elevation; none when the options leave them out.
+std::vector<std::pair<wall::PieceId, geometry::Rect<geometry::Wall>>> waiting_places(
+    const wall::Project& project, const rules::Assessment& assessment,
+    const ElevationOptions& options);
 
 /// One group alone at a larger scale: its pieces with letters, marks, fixings and gaps, its own
 /// width and height.

@@ -1,8 +1,8 @@
 #include "edits/edit.h"
 
-#include "wall/validity.h"
-
-#include <fmt/format.h>
+#include "edits/free_id.h"
+#include "edits/look_up.h"
+#include "edits/sound.h"
 
 #include <algorithm>
 
@@ -14,50 +14,40 @@ using wall::Piece;
 using wall::PieceState;
 using wall::Project;
 
-Result<Project> sound(Project project) {
-    if (auto all = wall::faults(project); !all.empty())
-        return fail(std::move(all.front()));
-    return project;
-}
-
-Piece* find_piece(Project& project, const wall::PieceId& id) {
-    const auto found = std::find_if(project.pieces.begin(), project.pieces.end(),
-                                    [&id](const Piece& one) { return one.id == id; });
-    return found == project.pieces.end() ? nullptr : &*found;
-}
-
 Outcome move_piece(Project& project, const Move& move) {
-    Piece* piece = find_piece(project, move.piece);
-    if (piece == nullptr)
-        return fail({"pieces/" + move.piece.text, "there is no such piece",
-                     "name one that is in the project", ""});
-    if (is_fixed(*piece) && piece->at != move.to)
-        return fail({"pieces/" + move.piece.text,
-                     piece->pinned ? "it is pinned" : "it hangs already",
-                     piece->pinned ? "unpin it to move it" : "call it planned to move it", ""});
+    const auto found = piece_in(project, move.piece);
+    if (!found)
+        return fail(found.error());
+    Piece* piece = *found;
+    if (piece->at != move.to)
+        if (auto may = may_move(*piece); !may)
+            return may;
     piece->at = move.to;
     if (piece->state == PieceState::waiting)
         piece->state = PieceState::planned;
     return {};
 }
 
-/// `wanted`, or with the first number from 2 that `taken` does not know.
-template <class Taken>
-std::string free_id(const std::string& wanted, Taken taken) {
-    std::string id = wanted;
-    for (int number = 2; taken(id); ++number)
-        id = fmt::format("{}-{}", wanted, number);
-    return id;
-}
-
-template <class T>
-bool has_id(const std::vector<T>& all, const std::string& id) {
-    return std::any_of(all.begin(), all.end(), [&id](const T& one) { return one.id.text == id; });
-}
-
 bool stays_in_id(char c) {
     const auto byte = static_cast<unsigned char>(c);
     return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || byte >= 0x80;
+}
+
+wall::Frame frame_from(const wall::FrameRow& row) {
+    wall::Frame frame = usual_frame(row.outside);
+    frame.title = row.title;
+    frame.depth = row.depth.value_or(frame.depth);
+    return frame;
+}
+
+Piece piece_from(const wall::FrameRow& row) {
+    Piece piece;
+    piece.title = row.title;
+    piece.state = row.state;
+    piece.at = row.at;
+    piece.weighed = row.weighed;
+    piece.hanger.type = row.hanger;
+    return piece;
 }
 
 }  // namespace
@@ -104,6 +94,16 @@ Result<Project> add_piece(Project project, wall::Frame frame, Piece piece) {
     project.frames.push_back(std::move(frame));
     project.pieces.push_back(std::move(piece));
     return sound(std::move(project));
+}
+
+Result<Project> add_frames(Project project, std::span<const wall::FrameRow> rows) {
+    for (const wall::FrameRow& row : rows) {
+        auto added = add_piece(std::move(project), frame_from(row), piece_from(row));
+        if (!added)
+            return added;
+        project = std::move(*added);
+    }
+    return project;
 }
 
 Result<Project> add_furniture(Project project, wall::Furniture furniture) {

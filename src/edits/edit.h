@@ -1,8 +1,9 @@
 // Edits: each takes a project and gives another, or the Problem that forbids it. What comes out is
-// sound (wall/validity.h).
+// sound (wall/validity.h), with its places to 0.01 mm as a file keeps them.
 #pragma once
 
 #include "base/problem.h"
+#include "wall/frame_row.h"
 #include "wall/project.h"
 
 #include <span>
@@ -34,6 +35,9 @@ wall::Frame usual_frame(wall::Size outside);
 /// A piece with a frame of its own. Both get the id that the piece's title makes, with a number
 /// where that is taken.
 Result<wall::Project> add_piece(wall::Project project, wall::Frame frame, wall::Piece piece);
+
+/// A piece for each row, in a usual frame of its size.
+Result<wall::Project> add_frames(wall::Project project, std::span<const wall::FrameRow> rows);
 
 /// Its id is made from its type.
 Result<wall::Project> add_furniture(wall::Project project, wall::Furniture furniture);

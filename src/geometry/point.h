@@ -15,6 +15,11 @@ struct Page {
     static constexpr bool kUpward = false;
 };
 
+/// Pixels of a window: x right from its left edge, y down from its top edge.
+struct Screen {
+    static constexpr bool kUpward = false;
+};
+
 inline constexpr double kLengthEps = 1e-6;  ///< mm; below this two places are one.
 
 template <class Space>

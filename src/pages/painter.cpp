@@ -1,5 +1,6 @@
 #include "pages/painter.h"
 
+#include "draw/dashes.h"
 #include "pages/render.h"
 #include "pages/theme.h"
 #include "pages/typesetting.h"
@@ -32,25 +33,10 @@ void set_paint(cairo_t* cairo, const draw::Paint& paint) {
                           paint.alpha);
 }
 
-/// Lengths in line widths, by ISO 128-2.
-std::vector<double> dashes_of(draw::LineType type) {
-    switch (type) {
-        case draw::LineType::continuous:
-            return {};
-        case draw::LineType::dashed:
-            return {12, 3};
-        case draw::LineType::long_dash_dotted:
-            return {24, 3, 0.5, 3};
-        case draw::LineType::dotted:
-            return {0.5, 3};
-    }
-    return {};
-}
-
 void stroke(cairo_t* cairo, const draw::Stroke& look) {
-    std::vector<double> dashes = dashes_of(look.type);
-    for (double& length : dashes)
-        length *= look.width;
+    std::vector<double> dashes;
+    for (const double length : draw::dashes_of(look.type))
+        dashes.push_back(length * look.width);
     cairo_set_dash(cairo, dashes.data(), static_cast<int>(dashes.size()), 0);
     cairo_set_line_width(cairo, look.width);
     cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
@@ -110,7 +96,7 @@ void paint(cairo_t* cairo, const draw::Hatch<Page>& hatch) {
         cairo_move_to(cairo, x, bottom);
         cairo_line_to(cairo, x + height, top);
     }
-    stroke(cairo, {hatch.paint, 0.18, draw::LineType::continuous});
+    stroke(cairo, {hatch.paint, draw::kHatchWidth});
 }
 
 /// How far left of its point a text of this width starts.
@@ -134,7 +120,7 @@ void paint(cairo_t* cairo, const draw::Text<Page>& text) {
     const double width = text_width(text.text, text.size, text.bold);
     cairo_translate(cairo, start_of(text.align, width), 0);
     if (text.plate) {
-        constexpr double kAir = 0.35;  // mm around the letters
+        constexpr double kAir = draw::kPlateAir;
         trace(cairo, Rect<Page>{{-kAir, -text.size - kAir}, {width + kAir, kAir}});
         set_paint(cairo, *text.plate);
         cairo_fill(cairo);

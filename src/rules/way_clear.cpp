@@ -1,5 +1,6 @@
 #include "rules/way_clear.h"
 
+#include "base/contract.h"
 #include "rules/judge.h"
 
 #include <algorithm>
@@ -94,6 +95,12 @@ double distance_out(std::span<const Point> points, std::size_t direction,
 }
 
 }  // namespace
+
+Step step_of(const Way& way) {
+    const auto* found = std::ranges::find(kDirections, way.direction, &Direction::words);
+    WW_EXPECT(found != kDirections.end(), "a way goes up, down or aside");
+    return way.distance * found->step;
+}
 
 double overlap_depth(const WallRect& a, const WallRect& b) {
     const double depth = std::ranges::min(distances_past(a, b));

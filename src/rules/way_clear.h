@@ -15,6 +15,9 @@ struct Way {
     std::string_view direction;  ///< "up", "down", "to the left", "to the right"
 };
 
+/// The same as a step on the wall.
+geometry::Vec<geometry::Wall> step_of(const Way& way);
+
 /// How far one of two rectangles must go to part them, the shortest of the four ways in mm; 0 when
 /// they do not overlap by more than a hair.
 double overlap_depth(const geometry::Rect<geometry::Wall>& a,

@@ -3,9 +3,9 @@
 
 #include "base/problem.h"
 #include "units/length.h"
-#include "wall/project.h"
+#include "wall/catalogue.h"
+#include "wall/frame_row.h"
 
-#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -13,16 +13,7 @@
 
 namespace wallwright::store {
 
-/// One line of a CSV of frames.
-struct FrameRow {
-    std::string title;
-    geometry::Size outside;
-    std::optional<double> depth;
-    std::optional<wall::Kilograms> weighed;
-    wall::HangerType hanger = wall::HangerType::strips;
-    wall::PieceState state = wall::PieceState::waiting;
-    std::optional<geometry::Point<geometry::Wall>> at;  ///< Lower left corner.
-};
+using wall::FrameRow;
 
 /// Columns by name in any order and either case: title, width and height, or instead of these two
 /// `size` ("30x40 cm", or a name among `sizes` such as "a4"); optional weight, depth, hanger

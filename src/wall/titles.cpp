@@ -20,6 +20,11 @@ const std::string& title_of(const Piece& piece) {
     return piece.title.empty() ? piece.id.text : piece.title;
 }
 
+std::string title_of(const Project& project, const PieceId& id) {
+    const Piece* piece = find(project, id);
+    return piece == nullptr ? id.text : title_of(*piece);
+}
+
 std::string title_of(const Furniture& furniture) {
     return title_or_type(furniture, "furniture");
 }

@@ -1,6 +1,7 @@
 // How long spacing takes, and how its figures compare with those in tests/data/spacing. Prints;
 // judges nothing.
 #include "base/random.h"
+#include "bench/median.h"
 #include "spacing/even.h"
 #include "spacing/separation.h"
 
@@ -18,20 +19,6 @@ using namespace wallwright::spacing;
 namespace {
 
 constexpr double kGap = 50;
-
-template <class Work>
-double median_ms(int runs, Work work) {
-    std::vector<double> times;
-    for (int run = 0; run < runs; ++run) {
-        const auto start = std::chrono::steady_clock::now();
-        work();
-        times.push_back(
-            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
-                .count());
-    }
-    std::nth_element(times.begin(), times.begin() + runs / 2, times.end());
-    return times[static_cast<std::size_t>(runs / 2)];
-}
 
 /// A row of `count` pieces thrown down roughly, each kept right of the one before it.
 void bench_axis(std::size_t count) {

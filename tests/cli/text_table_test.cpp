@@ -19,8 +19,3 @@ TEST_CASE("Letters beyond ASCII keep the columns straight") {
     CHECK(columns_of("e\xCC\x81") == 1);
     CHECK(columns_of("\xFF\xC3") == 2);
 }
-
-TEST_CASE("CSV fields are quoted when they have to be") {
-    CHECK(csv_line({"kelp", "a, b", "say \"hm\"", ""}) == "kelp,\"a, b\",\"say \"\"hm\"\"\",\r\n");
-    CHECK(csv_line({"", "x"}) == ",x\r\n");
-}

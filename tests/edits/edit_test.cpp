@@ -90,3 +90,29 @@ TEST_CASE("Furniture is named by its type, numbered when there are several") {
     CHECK(project.room.furniture[0].id.text == "sofa");
     CHECK(project.room.furniture[1].id.text == "sofa-2");
 }
+
+TEST_CASE("Each row of a table becomes a piece in a usual frame of its size") {
+    const FrameRow rows[] = {
+        {"Kelp",
+         {300, 400},
+         35,
+         Kilograms{1.2},
+         HangerType::sawtooth,
+         PieceState::planned,
+         Point<Wall>{1000, 1300}},
+        {"Dune", {200, 300}, {}, {}, HangerType::strips, PieceState::waiting, {}}};
+    const auto project = edits::add_frames(wall_with({}), rows).value();
+    REQUIRE(project.pieces.size() == 2);
+    const Piece& kelp = project.pieces[0];
+    CHECK(kelp.weighed == Kilograms{1.2});
+    CHECK(kelp.hanger.type == HangerType::sawtooth);
+    CHECK(kelp.at == Point<Wall>{1000, 1300});
+    CHECK(frame_of(project, kelp).depth == 35);
+    CHECK(frame_of(project, project.pieces[1]).depth == edits::usual_frame({200, 300}).depth);
+}
+
+TEST_CASE("A row without a sound size adds nothing") {
+    const FrameRow rows[] = {
+        {"Kelp", {0, 400}, {}, {}, HangerType::strips, PieceState::waiting, {}}};
+    CHECK_FALSE(edits::add_frames(wall_with({}), rows).has_value());
+}

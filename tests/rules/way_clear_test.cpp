@@ -16,14 +16,6 @@ namespace {
 
 const geometry::Polygon kWall{{{0, 0}, {3600, 0}, {3600, 2400}, {0, 2400}}};
 
-Step step_of(const Way& way) {
-    if (way.direction == "up")
-        return {0, way.distance};
-    if (way.direction == "down")
-        return {0, -way.distance};
-    return {way.direction == "to the left" ? -way.distance : way.distance, 0};
-}
-
 Rect random_rect() {
     const int left = *rc::gen::inRange(0, 3000);
     const int bottom = *rc::gen::inRange(0, 2000);
@@ -32,6 +24,13 @@ Rect random_rect() {
 }
 
 }  // namespace
+
+TEST_CASE("A way is a step of its length in its direction") {
+    CHECK(step_of({40, "up"}) == Step{0, 40});
+    CHECK(step_of({40, "down"}) == Step{0, -40});
+    CHECK(step_of({40, "to the left"}) == Step{-40, 0});
+    CHECK(step_of({40, "to the right"}) == Step{40, 0});
+}
 
 TEST_CASE("The depth of an overlap is the shortest way apart") {
     const Rect fixed{{1000, 1000}, {1500, 1500}};

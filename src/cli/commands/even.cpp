@@ -1,10 +1,11 @@
-#include "arrange/even_wall.h"
+#include "arrange/even_words.h"
 #include "cli/command.h"
 #include "cli/json_out.h"
 #include "cli/load.h"
 #include "edits/edit.h"
 #include "store/files.h"
 #include "store/json_project.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -19,13 +20,6 @@ struct EvenWords {
     std::string gap;
     std::string out;
 };
-
-std::string list_of(const std::vector<std::string>& phrases) {
-    std::string text;
-    for (const std::string& phrase : phrases)
-        text += (text.empty() ? "" : "; ") + phrase;
-    return text;
-}
 
 Json json_of_uneven(const spacing::UnevenGap& uneven) {
     return {{"first", uneven.gap.first.text},
@@ -78,21 +72,10 @@ std::string moved_text(const arrange::EvenedWall& evened, units::LengthUnit unit
 
 std::string text_of_evened(const arrange::EvenedWall& evened, units::LengthUnit unit) {
     std::string text = moved_text(evened, unit);
-    for (const spacing::UnevenGap& one : evened.result.uneven)
-        text += fmt::format("The gap between {} and {} comes out at {}: {}.\n",
-                            title_of(evened.project, one.gap.first),
-                            title_of(evened.project, one.gap.second),
-                            units::format_length(one.gap.size, unit), list_of(one.because));
-    for (const spacing::Unaligned& one : evened.result.unaligned)
-        text +=
-            fmt::format("The {} of {} and {} stay {} apart: {}.\n", one.lines,
-                        title_of(evened.project, one.first), title_of(evened.project, one.second),
-                        units::format_length(std::abs(one.off), unit), list_of(one.because));
-    for (const auto& [piece, by] : evened.result.blocked)
-        text += fmt::format("{} cannot get clear of {}.\n", title_of(evened.project, piece), by);
+    for (const std::string& sentence : arrange::shortfalls(evened, unit))
+        text += sentence + "\n";
     if (evened.result.uneven.empty() && evened.result.blocked.empty())
-        text += fmt::format("Every gap between neighbours is {}.\n",
-                            units::format_length(evened.project.style.gap, unit));
+        text += arrange::all_even_words(evened, unit) + "\n";
     return text;
 }
 

@@ -4,6 +4,8 @@
 #include "cli/json_out.h"
 #include "cli/load.h"
 #include "cli/text_table.h"
+#include "pages/marks_csv.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -88,17 +90,6 @@ std::string loads_text(const Loaded& loaded, const std::vector<hanging::Hanging>
                       rows);
 }
 
-std::string csv_of(const Loaded& loaded, const hanging::MarksTable& table) {
-    std::string text =
-        csv_line({"mark", "piece", "what", "across_mm", "up_mm", "across_error_mm", "up_error_mm"});
-    for (const hanging::Mark& mark : table.marks)
-        text += csv_line({std::to_string(mark.number), title_of(loaded.project, mark.piece),
-                          mark.what, fmt::format("{:.2f}", mark.across),
-                          fmt::format("{:.2f}", mark.up), fmt::format("{:.2f}", mark.across_error),
-                          fmt::format("{:.2f}", mark.up_error)});
-    return text;
-}
-
 Json json_of_checks(const hanging::MarksTable& table) {
     Json checks = Json::array();
     for (const hanging::CheckMeasure& check : table.checks)
@@ -126,7 +117,7 @@ Result<Answer> hang(const HangWords& words) {
     if (words.common.json)
         return Answer{text_of(json_of_assessment(assessment)), loaded->aside, status};
     if (words.csv)
-        return Answer{csv_of(*loaded, assessment.marks), loaded->aside, status};
+        return Answer{pages::marks_csv(loaded->project, assessment.marks), loaded->aside, status};
     return Answer{marks_text(*loaded, assessment.marks) + "\n" +
                       checks_text(*loaded, assessment.marks) + "\n" +
                       loads_text(*loaded, assessment.hangings) + "\n" +

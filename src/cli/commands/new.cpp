@@ -74,23 +74,6 @@ Result<wall::Furniture> parse_furniture(const std::string& text, units::LengthUn
     return furniture;
 }
 
-wall::Frame frame_from(const store::FrameRow& row) {
-    wall::Frame frame = edits::usual_frame(row.outside);
-    frame.title = row.title;
-    frame.depth = row.depth.value_or(frame.depth);
-    return frame;
-}
-
-wall::Piece piece_from(const store::FrameRow& row) {
-    wall::Piece piece;
-    piece.title = row.title;
-    piece.state = row.state;
-    piece.at = row.at;
-    piece.weighed = row.weighed;
-    piece.hanger.type = row.hanger;
-    return piece;
-}
-
 Result<wall::Project> with_frames(wall::Project project, const std::string& file) {
     const auto text = store::read_file(file);
     if (!text)
@@ -99,13 +82,8 @@ Result<wall::Project> with_frames(wall::Project project, const std::string& file
         store::read_frames_csv(*text, file, project.unit, store::built_in_catalogue().sizes);
     if (!rows)
         return fail(rows.error());
-    for (const store::FrameRow& row : *rows) {
-        auto added = edits::add_piece(std::move(project), frame_from(row), piece_from(row));
-        if (!added)
-            return fail(within(file, std::move(added.error())));
-        project = std::move(*added);
-    }
-    return project;
+    auto framed = edits::add_frames(std::move(project), *rows);
+    return framed ? std::move(framed) : fail(within(file, std::move(framed.error())));
 }
 
 Result<wall::Project> with_furniture(wall::Project project, const std::vector<std::string>& all) {

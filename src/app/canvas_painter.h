@@ -1,0 +1,26 @@
+// A drawing in wall millimetres to the window: the same shapes that the pages paint.
+#pragma once
+
+#include "app/fonts.h"
+#include "app/host.h"
+#include "draw/drawing.h"
+#include "geometry/transform.h"
+
+#include <span>
+#include <string>
+
+namespace wallwright::app {
+
+struct CanvasStyle {
+    geometry::Transform<geometry::Wall, geometry::Screen> to_screen;
+    double pixels_per_paper_mm = 4;  ///< For widths of lines, sizes of text, spacing of hatches.
+    bool dark = false;
+    Fonts fonts;
+    Host* host = nullptr;  ///< For pictures; null paints what stands in for them.
+};
+
+/// Paints the shapes in order, leaving out what lies outside `clip`.
+void paint(ImDrawList& list, std::span<const draw::Shape<geometry::Wall>> shapes,
+           const CanvasStyle& style, const ImVec4& clip);
+
+}  // namespace wallwright::app

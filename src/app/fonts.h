@@ -1,0 +1,31 @@
+// Letters from the system's fonts, sharp at every text size.
+#pragma once
+
+#include <imgui.h>
+
+namespace wallwright::app {
+
+/// Each face covers the European languages (Latin, Greek, Cyrillic), fractions and arrows as far as
+/// the system's fonts do. Sizes are ImGui's: from the highest letter's top to the lowest one's
+/// foot.
+struct Fonts {
+    ImFont* body = nullptr;       ///< 16 px at a scale of 1.
+    ImFont* bold = nullptr;       ///< As large, semibold.
+    ImFont* small = nullptr;      ///< 14 px.
+    ImFont* title = nullptr;      ///< 20 px, semibold.
+    ImFont* tiny = nullptr;       ///< 12 px: figures on the canvas.
+    ImFont* tiny_bold = nullptr;  ///< As small, semibold.
+    float capitals = 0.6F;        ///< Height of a capital as a share of the size.
+};
+
+/// Pixels of the body font at a scale of 1.
+inline constexpr float kBodyPixels = 16;
+
+/// Builds the atlas of the current ImGui context anew; the renderer must upload it afterwards.
+/// Finds Inter, or else the system's sans-serif, by fontconfig; without any, ImGui's own.
+Fonts build_fonts(float scale);
+
+/// Pairs of first and last letter that every face is to have, ended by 0.
+const ImWchar* wanted_letters();
+
+}  // namespace wallwright::app

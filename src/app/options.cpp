@@ -1,0 +1,82 @@
+#include "app/options.h"
+
+#include <CLI/CLI.hpp>
+
+#include <cmath>
+#include <cstdlib>
+#include <map>
+#include <ostream>
+
+namespace wallwright::app {
+
+namespace {
+
+constexpr int kUnusable = 2;
+
+/// "1280x800"; nothing for other text or a side that no window has.
+std::optional<WindowSize> parse_size(const std::string& text) {
+    constexpr unsigned kMost = 16384;
+    const std::size_t middle = text.find('x');
+    const auto is_number = [](const std::string& part) {
+        return !part.empty() && part.size() <= 5 &&
+               part.find_first_not_of("0123456789") == std::string::npos;
+    };
+    if (middle == std::string::npos || !is_number(text.substr(0, middle)) ||
+        !is_number(text.substr(middle + 1)))
+        return std::nullopt;
+    const WindowSize size{static_cast<unsigned>(std::stoul(text.substr(0, middle))),
+                          static_cast<unsigned>(std::stoul(text.substr(middle + 1)))};
+    if (size.width == 0 || size.height == 0 || size.width > kMost || size.height > kMost)
+        return std::nullopt;
+    return size;
+}
+
+/// X11 knows no scale; these two names are where desktops tell theirs.
+float scale_of_display() {
+    constexpr float kMost = 4;
+    for (const char* name : {"GDK_SCALE", "QT_SCALE_FACTOR"})
+        if (const char* value = std::getenv(name))
+            if (const float scale = std::strtof(value, nullptr); scale >= 1 && scale <= kMost)
+                return scale;
+    return 1;
+}
+
+}  // namespace
+
+std::variant<Options, int> parse_options(int argc, const char* const* argv, std::ostream& out,
+                                         std::ostream& err) {
+    Options options;
+    std::string size;
+    const std::map<std::string, desk::Step> steps = {{"room", desk::Step::room},
+                                                     {"pieces", desk::Step::pieces},
+                                                     {"arrange", desk::Step::arrange},
+                                                     {"hang", desk::Step::hang}};
+    CLI::App program("Plan a wall of framed pictures, on screen.", "wallwright-app");
+    program.set_version_flag("--version", std::string("wallwright-app " WW_VERSION));
+    program.add_option("wall", options.app.file, "The wall's file to open");
+    program.add_option("--scale", options.app.text_scale, "Size of the text: 1 is usual")
+        ->check(CLI::Range(0.75, 2.5));
+    program.add_option("--size", size, "Size of the window in pixels, as in 1280x800")
+        ->check([](const std::string& text) {
+            return parse_size(text) ? std::string() : "a size is written as in 1280x800";
+        });
+    program.add_option("--step", options.app.step, "Start with room, pieces, arrange or hang")
+        ->transform(CLI::CheckedTransformer(steps));
+    program.add_flag("--dark", options.app.dark, "Light letters on dark ground");
+    program.add_option("--shot", options.loop.shot, "Write a picture of the window (.png) and end");
+    program.add_flag("--announce", options.loop.announce,
+                     "Print \"ready\" when the window can be seen, and a line for each frame");
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        if (error.get_exit_code() == 0)
+            return program.exit(error, out, err);
+        err << "wallwright-app: " << error.what() << "; wallwright-app --help lists the words\n";
+        return kUnusable;
+    }
+    options.loop.size = parse_size(size);
+    options.app.display_scale = options.loop.display_scale = scale_of_display();
+    return options;
+}
+
+}  // namespace wallwright::app

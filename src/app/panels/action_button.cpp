@@ -1,0 +1,17 @@
+#include "app/panels/action_button.h"
+
+#include <fmt/format.h>
+
+namespace wallwright::app {
+
+void action_button(Ui& ui, State& state, ActionId id, const char* name, ButtonLook look) {
+    const Action& what = action(id);
+    std::string why(what.help);
+    if (!what.key.empty())
+        why += fmt::format("\nKey: {}", what.key);
+    if (button(ui, fmt::format("action/{}", name).c_str(), std::string(what.name).c_str(), why,
+               look, -1))
+        what.run(state);
+}
+
+}  // namespace wallwright::app

@@ -1,0 +1,162 @@
+#include "app/canvas_painter.h"
+#include "app/panels/panels.h"
+#include "desk/overlay.h"
+
+#include <cmath>
+
+namespace wallwright::app {
+
+namespace {
+
+using geometry::Point;
+using geometry::Rect;
+using geometry::Screen;
+using geometry::Wall;
+
+constexpr double kPixelsPerPaperMm = 4;  ///< At a scale of 1: figures of 2.5 mm are 10 px high.
+constexpr double kReach = 8;             ///< px within which a handle is met.
+constexpr double kZoomStep = 1.15;       ///< For one notch of the wheel.
+constexpr double kMargin = 18;           ///< px around a fitted wall, at a scale of 1.
+constexpr int kFitRounds = 4;  ///< A label's room depends on the scale, and the fit on the labels.
+
+Point<Screen> screen_point(ImVec2 at) {
+    return {at.x, at.y};
+}
+
+double paper_scale(const Ui& ui, const State& state) {
+    return state.view.scale() / (kPixelsPerPaperMm * ui.scale);
+}
+
+void refresh(const Ui& ui, State& state) {
+    desk::refresh(state.picture, state.session, state.step, paper_scale(ui, state));
+}
+
+void fit(const Ui& ui, State& state, const Rect<Screen>& area) {
+    const Rect<Screen> inner = area.grown(-kMargin * ui.scale);
+    if (inner.width() <= 0 || inner.height() <= 0)
+        return;
+    state.view.fit(geometry::bounds(state.session.project().room.outline), inner);
+    for (int round = 0; round < kFitRounds; ++round) {
+        refresh(ui, state);
+        state.view.fit(state.picture.drawing.extent, inner);
+    }
+    state.fit_wanted = false;
+}
+
+bool is_panning() {
+    const bool space =
+        ImGui::IsKeyDown(ImGui::GetKeyIndex(ImGuiKey_Space)) && !ImGui::GetIO().WantTextInput;
+    return ImGui::IsMouseDown(ImGuiMouseButton_Middle) ||
+           (space && ImGui::IsMouseDown(ImGuiMouseButton_Left));
+}
+
+/// Wheel: zoom about the pointer; with Shift or sideways: pan. Middle button or space: drag the
+/// wall.
+void look_around(State& state, bool hovered, bool active) {
+    const ImGuiIO& io = ImGui::GetIO();
+    constexpr double kWheelPan = 60;  // px for one notch
+    if (hovered && io.MouseWheelH != 0)
+        state.view.pan({kWheelPan * io.MouseWheelH, 0});
+    if (hovered && io.MouseWheel != 0)
+        state.view.zoom(screen_point(io.MousePos), std::pow(kZoomStep, io.MouseWheel));
+    if (active && is_panning())
+        state.view.pan({io.MouseDelta.x, io.MouseDelta.y});
+}
+
+desk::PointerEvent pointer_event(const State& state) {
+    const ImGuiIO& io = ImGui::GetIO();
+    return {state.view.to_wall(screen_point(io.MousePos)), state.view.mm(1), io.KeyShift,
+            io.KeyAlt};
+}
+
+/// The hand on the wall. Press and release may come in one frame.
+void point(State& state, bool hovered, bool activated, bool deactivated) {
+    const desk::PointerEvent event = pointer_event(state);
+    if (activated && ImGui::IsMouseClicked(ImGuiMouseButton_Left) && !is_panning())
+        state.pointer.press(state.session, state.picture.waiting, state.step, event);
+    else if (hovered || state.pointer.is_busy())
+        state.pointer.move(state.session, state.picture.waiting, state.step, event);
+    if (deactivated && state.pointer.is_busy())
+        state.pointer.release(state.session, event);
+}
+
+ImGuiMouseCursor cursor_for(desk::Cursor cursor) {
+    switch (cursor) {
+        case desk::Cursor::move:
+            return ImGuiMouseCursor_Hand;
+        case desk::Cursor::resize_across:
+            return ImGuiMouseCursor_ResizeEW;
+        case desk::Cursor::resize_up:
+            return ImGuiMouseCursor_ResizeNS;
+        case desk::Cursor::resize_both:
+            return ImGuiMouseCursor_ResizeAll;
+        case desk::Cursor::arrow:
+            break;
+    }
+    return ImGuiMouseCursor_Arrow;
+}
+
+void note_box(Ui& ui, const State& state, const std::string& name, const Rect<Wall>& place) {
+    const Rect<Screen> box = state.view.to_screen()(place);
+    ui.probe.note_box(name, {static_cast<float>(box.min.x), static_cast<float>(box.min.y)},
+                      {static_cast<float>(box.max.x), static_cast<float>(box.max.y)});
+}
+
+/// Where everything on the wall and the floor is on the screen, by its id.
+void note_things(Ui& ui, const State& state) {
+    const wall::Project& project = state.session.project();
+    for (const wall::Placed& placed : wall::placed_pieces(project))
+        note_box(ui, state, "wall/" + placed.id.text, placed.place);
+    for (const desk::Waiting& waiting : state.picture.waiting)
+        note_box(ui, state, "wall/" + waiting.piece.text, waiting.place);
+    for (const wall::Furniture& furniture : project.room.furniture)
+        note_box(ui, state, "wall/furniture/" + furniture.id.text, furniture.place);
+    for (const wall::Fixture& fixture : project.room.fixtures)
+        note_box(ui, state, "wall/fixture/" + fixture.id.text, fixture.place);
+}
+
+void paint(const Ui& ui, const State& state, const Rect<Screen>& area) {
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    const ImVec4 clip{static_cast<float>(area.min.x), static_cast<float>(area.min.y),
+                      static_cast<float>(area.max.x), static_cast<float>(area.max.y)};
+    list.PushClipRect({clip.x, clip.y}, {clip.z, clip.w}, true);
+    list.AddRectFilled({clip.x, clip.y}, {clip.z, clip.w}, ui.theme().desk);
+    const CanvasStyle style{state.view.to_screen(), kPixelsPerPaperMm * ui.scale, ui.dark, ui.fonts,
+                            ui.host};
+    app::paint(list, state.picture.drawing.shapes, style, clip);
+    app::paint(list,
+               desk::overlay(state.session, state.picture.waiting, state.step,
+                             state.pointer.showing(), paper_scale(ui, state)),
+               style, clip);
+    list.PopClipRect();
+}
+
+}  // namespace
+
+void canvas(Ui& ui, State& state) {
+    const ImVec2 at = ImGui::GetCursorScreenPos();
+    const ImVec2 size = ImGui::GetContentRegionAvail();
+    if (size.x < 1 || size.y < 1)
+        return;
+    const Rect<Screen> area = Rect<Screen>::at({at.x, at.y}, geometry::Size{size.x, size.y});
+    ImGui::InvisibleButton("canvas", size,
+                           ImGuiButtonFlags_MouseButtonLeft | ImGuiButtonFlags_MouseButtonMiddle);
+    ui.probe.note("canvas");
+    const bool hovered = ImGui::IsItemHovered();
+    const bool active = ImGui::IsItemActive();
+    const bool activated = ImGui::IsItemActivated();
+    const bool deactivated = ImGui::IsItemDeactivated();
+    if (state.fit_wanted)
+        fit(ui, state, area);
+    look_around(state, hovered, active);
+    refresh(ui, state);
+    point(state, hovered, activated, deactivated);
+    refresh(ui, state);
+    if (hovered || state.pointer.is_busy())
+        ImGui::SetMouseCursor(cursor_for(state.pointer.cursor()));
+    state.pointer_at = hovered ? std::optional(pointer_event(state).at) : std::nullopt;
+    note_things(ui, state);
+    paint(ui, state, area);
+}
+
+}  // namespace wallwright::app

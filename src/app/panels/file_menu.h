@@ -1,0 +1,14 @@
+// The menu of the button "File".
+#pragma once
+
+#include "app/state.h"
+#include "app/ui.h"
+
+namespace wallwright::app {
+
+/// Drops it down at the item before.
+void open_file_menu();
+/// Shows it while it is open; in the same window as open_file_menu.
+void file_menu(Ui& ui, State& state);
+
+}  // namespace wallwright::app

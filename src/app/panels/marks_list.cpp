@@ -1,0 +1,98 @@
+#include "app/panels/marks_list.h"
+
+#include "app/scoped.h"
+#include "draw/letters.h"
+#include "wall/titles.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace wallwright::app {
+
+namespace {
+
+using hanging::Mark;
+
+std::string what_words(const wall::Project& project, const Mark& mark) {
+    const std::string title = wall::title_of(project, mark.piece);
+    if (mark.kind == hanging::MarkKind::corner)
+        return fmt::format("{}: {} of the frame", title, mark.what);
+    return fmt::format("{}: {}, {} below the frame's top{}", title, mark.what,
+                       units::format_length(mark.below_top, project.unit),
+                       mark.assumed ? ", which nobody measured yet" : "");
+}
+
+/// A number at the right end of its cell.
+void number_cell(const std::string& words, bool quiet, const Ui& ui) {
+    ImGui::TableNextColumn();
+    const float spare = ImGui::GetContentRegionAvail().x - ImGui::CalcTextSize(words.c_str()).x;
+    ImGui::SetCursorPosX(ImGui::GetCursorPosX() + std::max(0.0F, spare));
+    const ScopedColour ink(ImGuiCol_Text, quiet ? ui.theme().quiet_text : ui.theme().text);
+    ImGui::TextUnformatted(words.c_str());
+}
+
+/// True when it was chosen.
+bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark) {
+    const ScopedId id(mark.number);
+    ImGui::TableNextRow();
+    ImGui::TableNextColumn();
+    const bool chosen = ImGui::Selectable(std::to_string(mark.number).c_str(), false,
+                                          ImGuiSelectableFlags_SpanAllColumns);
+    ui.probe.note(fmt::format("hang/mark/{}", mark.number));
+    tip(ui, what_words(project, mark));
+    ImGui::TableNextColumn();
+    ImGui::TextUnformatted(draw::letter_of(project, mark.piece).c_str());
+    number_cell(units::format_number(mark.across, project.unit), false, ui);
+    number_cell(units::format_number(mark.up, project.unit), false, ui);
+    const double error = std::max(mark.across_error, mark.up_error);
+    number_cell(units::format_tolerance(error, project.unit), true, ui);
+    return chosen;
+}
+
+void head(Ui& ui, const wall::Project& project) {
+    const bool down = project.datum.height == wall::DatumHeight::ceiling;
+    ImGui::TableNextRow();
+    ImGui::TableNextColumn();
+    const ScopedColour quiet(ImGuiCol_Text, ui.theme().quiet_text);
+    ImGui::TextUnformatted("No.");
+    ImGui::TableNextColumn();
+    ImGui::TextUnformatted("Piece");
+    number_cell("Across", true, ui);
+    number_cell(down ? "Down" : "Up", true, ui);
+    number_cell("±", true, ui);
+}
+
+void table(Ui& ui, desk::Session& session) {
+    constexpr int kColumns = 5;
+    const wall::Project& project = session.project();
+    if (!ImGui::BeginTable("marks", kColumns, ImGuiTableFlags_RowBg))
+        return;
+    const float shares[kColumns] = {0.7F, 0.9F, 1.5F, 1.5F, 1};
+    for (const float share : shares)
+        ImGui::TableSetupColumn("", ImGuiTableColumnFlags_WidthStretch, share);
+    head(ui, project);
+    for (const Mark& mark : session.assessment().marks.marks)
+        if (mark_row(ui, project, mark)) {
+            constexpr double kAround = 20;  // mm
+            session.selection.set(mark.piece);
+            session.pointed_out = geometry::Rect<geometry::Wall>{mark.at, mark.at}.grown(kAround);
+        }
+    ImGui::EndTable();
+}
+
+}  // namespace
+
+void marks_list(Ui& ui, desk::Session& session) {
+    heading(ui, "Marks");
+    if (session.assessment().marks.marks.empty()) {
+        hint(ui, "No piece is planned that has a fixing, so there is nothing to mark.");
+        return;
+    }
+    hint(ui, fmt::format("In the order of hanging, in {}. ± is what tape and pencil leave open.",
+                         units::name_of(session.project().unit)));
+    const ScopedFont small(ui.fonts.small);
+    table(ui, session);
+}
+
+}  // namespace wallwright::app

@@ -1,0 +1,47 @@
+// The panels of the window, one file each. A panel reads the state, shows it, and changes it by the
+// functions of the floors below.
+#pragma once
+
+#include "app/state.h"
+#include "app/ui.h"
+
+namespace wallwright::app {
+
+/// px at a scale of 1; both bars take the whole width of the window they are called in.
+inline constexpr float kTopBarHeight = 44;
+inline constexpr float kStatusBarHeight = 28;
+
+/// The whole window: bars, canvas, column, and what dialog is open.
+void parts(Ui& ui, State& state);
+
+/// Left to right: the wall's title and whether it is saved, the file menu, the four steps, undo and
+/// redo, units, appearance, help.
+void top_bar(Ui& ui, State& state);
+/// Under the canvas: where the pointer is, how many pieces, the gap, a notice.
+void status_bar(Ui& ui, State& state);
+
+/// The column at the right, from top to bottom: the selection or else what the step is about, then
+/// the findings.
+void column(Ui& ui, State& state);
+void room_panel(Ui& ui, State& state);     ///< Nothing selected, step room.
+void pieces_panel(Ui& ui, State& state);   ///< Nothing selected, step pieces.
+void arrange_panel(Ui& ui, State& state);  ///< Nothing selected, step arrange.
+void hang_panel(Ui& ui, State& state);     ///< Nothing selected, step hang.
+void piece_panel(Ui& ui, State& state);    ///< One piece selected.
+void several_panel(Ui& ui, State& state);  ///< Several pieces selected.
+void thing_panel(Ui& ui, State& state);    ///< Furniture or a fixture selected.
+void findings_panel(Ui& ui, State& state);
+
+/// Whatever dialog is open, over everything else.
+void dialogs(Ui& ui, State& state);
+void start_dialog(Ui& ui, State& state, StartDialog& dialog);
+void file_dialog(Ui& ui, State& state, FileDialog& dialog);
+void keys_dialog(Ui& ui, State& state);
+void settings_dialog(Ui& ui, State& state);
+void unsaved_dialog(Ui& ui, State& state, UnsavedDialog& dialog);
+void recovery_dialog(Ui& ui, State& state, RecoveryDialog& dialog);
+
+/// The canvas in what the other panels leave: drawing, pointer, zoom.
+void canvas(Ui& ui, State& state);
+
+}  // namespace wallwright::app

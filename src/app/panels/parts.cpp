@@ -1,0 +1,70 @@
+#include "app/panels/panels.h"
+
+#include <algorithm>
+
+namespace wallwright::app {
+
+namespace {
+
+constexpr float kColumnWidth = 330;  ///< px at a scale of 1.
+/// A part of the window that does not move, with nothing of its own around it.
+class Part {
+  public:
+    Part(const char* name, ImVec2 at, ImVec2 size, ImU32 ground, ImGuiWindowFlags flags = 0) {
+        ImGui::SetNextWindowPos(at);
+        ImGui::SetNextWindowSize(size);
+        ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
+        ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0);
+        ImGui::PushStyleVar(ImGuiStyleVar_WindowRounding, 0);
+        ImGui::PushStyleColor(ImGuiCol_WindowBg, ground);
+        ImGui::Begin(name, nullptr,
+                     flags | ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoResize |
+                         ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoCollapse |
+                         ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus);
+        ImGui::PopStyleColor();
+        ImGui::PopStyleVar(3);
+    }
+    Part(const Part&) = delete;
+    Part& operator=(const Part&) = delete;
+    ~Part() { ImGui::End(); }
+};
+
+constexpr ImGuiWindowFlags kStill =
+    ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse;
+
+/// A line between two parts.
+void part_line(const Ui& ui, ImVec2 from, ImVec2 to) {
+    ImGui::GetWindowDrawList()->AddLine(from, to, ui.theme().line);
+}
+
+}  // namespace
+
+void parts(Ui& ui, State& state) {
+    const ImVec2 size = ImGui::GetIO().DisplaySize;
+    const float top = ui.px(kTopBarHeight);
+    const float foot = ui.px(kStatusBarHeight);
+    const float column_width = std::min(ui.px(kColumnWidth), size.x / 2);
+    const float left = size.x - column_width;
+    {
+        const Part part("top", {0, 0}, {size.x, top}, ui.theme().panel, kStill);
+        top_bar(ui, state);
+        part_line(ui, {0, top - 1}, {size.x, top - 1});
+    }
+    {
+        const Part part("wall", {0, top}, {left, size.y - top - foot}, ui.theme().desk, kStill);
+        canvas(ui, state);
+    }
+    {
+        const Part part("column", {left, top}, {column_width, size.y - top}, ui.theme().panel);
+        column(ui, state);
+        part_line(ui, {left, top}, {left, size.y});
+    }
+    {
+        const Part part("foot", {0, size.y - foot}, {left, foot}, ui.theme().panel, kStill);
+        status_bar(ui, state);
+        part_line(ui, {0, size.y - foot}, {left, size.y - foot});
+    }
+    dialogs(ui, state);
+}
+
+}  // namespace wallwright::app

@@ -1,0 +1,50 @@
+#include "app/panels/panels.h"
+#include "app/scoped.h"
+#include "app/widgets.h"
+#include "wall/titles.h"
+
+#include <fmt/format.h>
+
+#include <array>
+
+namespace wallwright::app {
+
+namespace {
+
+using desk::CommandId;
+
+/// "Kelp, Dune and Tide".
+std::string titles(const wall::Project& project, const std::vector<wall::PieceId>& ids) {
+    std::string words;
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+        if (i > 0)
+            words += i + 1 == ids.size() ? " and " : ", ";
+        words += wall::title_of(project, ids[i]);
+    }
+    return words;
+}
+
+}  // namespace
+
+void several_panel(Ui& ui, State& state) {
+    desk::Session& session = state.session;
+    const std::vector<wall::PieceId> ids = session.selection.pieces();
+    panel_title(ui, fmt::format("{} pieces", ids.size()), titles(session.project(), ids));
+    heading(ui, "Gaps");
+    constexpr std::array kGaps{CommandId::even_gaps, CommandId::distribute_across,
+                               CommandId::distribute_up};
+    command_buttons(ui, session, kGaps);
+    heading(ui, "Line up");
+    constexpr std::array kLines{CommandId::align_left,     CommandId::align_centre_x,
+                                CommandId::align_right,    CommandId::align_top,
+                                CommandId::align_centre_y, CommandId::align_bottom};
+    command_buttons(ui, session, kLines);
+    heading(ui, "All of them");
+    constexpr std::array kRest{
+        CommandId::centre_group, CommandId::swap,   CommandId::turn,
+        CommandId::pin,          CommandId::hang,   CommandId::take_down,
+        CommandId::duplicate,    CommandId::remove, CommandId::select_nothing};
+    command_buttons(ui, session, kRest);
+}
+
+}  // namespace wallwright::app

@@ -1,0 +1,79 @@
+// All that the window shows: the session and what surrounds it.
+#pragma once
+
+#include "app/folder_list.h"
+#include "desk/documents.h"
+#include "desk/pointer_tool.h"
+#include "desk/session.h"
+#include "desk/step.h"
+#include "desk/view.h"
+#include "desk/wall_picture.h"
+#include "draw/drawing.h"
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace wallwright::app {
+
+/// The guided start of a new wall.
+struct StartDialog {
+    desk::Start start;
+    std::string problem;
+};
+
+/// Our own list of a folder, since there is none in the toolkit.
+struct FileDialog {
+    enum class For { open, save, import_frames, picture, sheets, elevation, marks };
+    For what = For::open;
+    std::string title;   ///< "Open a wall".
+    std::string action;  ///< On the button: "Open".
+    std::filesystem::path folder;
+    std::string name;                  ///< As typed.
+    std::vector<std::string> endings;  ///< ".json"; what is listed, and what a new name gets.
+    std::string problem;
+    bool asked_to_replace = false;  ///< The next press of the button writes over the file.
+    FolderList list;                ///< Of `folder`, once it was read.
+    bool wants_keyboard = true;     ///< Its name is to be typed at once.
+};
+
+struct KeysDialog {};
+struct SettingsDialog {};
+/// "There is work that is not saved": before the action that would lose it.
+struct UnsavedDialog {
+    enum class Then { quit, start, open, open_recent, demo };
+    Then then = Then::quit;
+    std::filesystem::path file;  ///< For open_recent.
+};
+struct RecoveryDialog {
+    std::vector<desk::Recovery::Found> found;
+};
+
+using Dialog = std::variant<std::monostate, StartDialog, FileDialog, KeysDialog, SettingsDialog,
+                            UnsavedDialog, RecoveryDialog>;
+
+struct State {
+    desk::Session session;
+    desk::Preferences preferences;
+    desk::Step step = desk::Step::arrange;
+    desk::View view{};
+    bool fit_wanted = true;  ///< The wall is to be fitted into the canvas at the next frame.
+    desk::PointerTool pointer{};
+    desk::WallPicture picture{};
+    Dialog dialog{};
+    bool quit = false;          ///< The loop ends after this frame.
+    bool fonts_wanted = false;  ///< Text size changed: the fonts are to be built anew.
+    std::optional<wall::PieceId> picture_for{};  ///< Whom the chosen picture is for.
+    /// Where the pointer is on the wall, when it is over the canvas.
+    std::optional<geometry::Point<geometry::Wall>> pointer_at{};
+    std::filesystem::path last_folder{};          ///< In which a file was chosen last.
+    std::optional<UnsavedDialog> after_saving{};  ///< What goes on once the work is saved.
+    bool other_session = false;  ///< show() has put another there: forget the recovery of the last.
+    /// Work that was brought back: its recovery goes once the session's own holds it.
+    std::vector<desk::Recovery::Found> brought_back{};
+};
+
+}  // namespace wallwright::app

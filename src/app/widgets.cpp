@@ -1,0 +1,115 @@
+#include "app/widgets.h"
+
+#include "app/row.h"
+
+#include <algorithm>
+
+namespace wallwright::app {
+
+namespace {
+
+constexpr double kRestSeconds = 0.45;
+
+bool is_same(ImVec2 a, ImVec2 b) {
+    return a.x == b.x && a.y == b.y;
+}
+
+/// Whether the pointer has been on the item before for long enough.
+bool has_rested(Memory& memory) {
+    Rest& rest = memory.rest;
+    const ImVec2 item = ImGui::GetItemRectMin();
+    const int frame = ImGui::GetFrameCount();
+    if (!is_same(rest.item, item) || rest.frame < frame - 1)
+        rest = {item, ImGui::GetTime(), frame};
+    rest.frame = frame;
+    const double left = rest.since + kRestSeconds - ImGui::GetTime();
+    if (left > 0)
+        memory.wake(left);
+    return left <= 0;
+}
+
+void line_above(const Ui& ui) {
+    ImGui::Dummy({0, ui.px(2)});
+    const ImVec2 at = ImGui::GetCursorScreenPos();
+    const float right = at.x + ImGui::GetContentRegionAvail().x;
+    ImGui::GetWindowDrawList()->AddLine(at, {right, at.y}, ui.theme().line, ui.px(1));
+    ImGui::Dummy({0, ui.px(2)});
+}
+
+}  // namespace
+
+void panel_title(Ui& ui, const std::string& words, const std::string& under) {
+    const ScopedWrap wrap;
+    {
+        const ScopedFont title(ui.fonts.title);
+        ImGui::TextUnformatted(words.c_str());
+    }
+    if (!under.empty())
+        hint(ui, under);
+    ImGui::Dummy({0, ui.px(2)});
+}
+
+void heading(Ui& ui, const char* words) {
+    line_above(ui);
+    const ScopedFont bold(ui.fonts.bold);
+    const ScopedWrap wrap;
+    ImGui::TextUnformatted(words);
+}
+
+bool section(Ui& ui, const char* name, const char* words, bool open) {
+    line_above(ui);
+    const ScopedFont bold(ui.fonts.bold);
+    const ScopedColour ground(ImGuiCol_Header, IM_COL32_BLACK_TRANS);
+    const ScopedId id(name);
+    const bool is_open = ImGui::CollapsingHeader(words, open ? ImGuiTreeNodeFlags_DefaultOpen : 0);
+    ui.probe.note(name);
+    return is_open;
+}
+
+void hint(Ui& ui, const std::string& words) {
+    const ScopedColour quiet(ImGuiCol_Text, ui.theme().quiet_text);
+    const ScopedFont small(ui.fonts.small);
+    const ScopedWrap wrap;
+    ImGui::TextUnformatted(words.c_str());
+}
+
+void tip(Ui& ui, const std::string& words) {
+    if (words.empty() || !ImGui::IsItemHovered(ImGuiHoveredFlags_AllowWhenDisabled))
+        return;
+    if (!has_rested(ui.memory))
+        return;
+    ImGui::BeginTooltip();
+    ImGui::PushTextWrapPos(ImGui::GetCursorPosX() + ui.px(300));
+    ImGui::TextUnformatted(words.c_str());
+    ImGui::PopTextWrapPos();
+    ImGui::EndTooltip();
+}
+
+void value_row(Ui& ui, const char* label, const std::string& value, const std::string& why) {
+    const Row row(ui, label, ImGui::CalcTextSize(value.c_str()).x, why);
+    const ScopedWrap wrap;
+    ImGui::TextUnformatted(value.c_str());
+}
+
+void share_row(Ui& ui, const char* label, const Share& share, const std::string& why) {
+    const ScopedGroup group;
+    value_row(ui, label, share.words, why);
+    const ImVec2 low = ImGui::GetCursorScreenPos();
+    const float width = ImGui::GetContentRegionAvail().x;
+    const float height = ui.px(6);
+    // A load far beyond its rating ends with the bar; the words say the number.
+    const auto reach = [&](double part) {
+        return low.x + width * static_cast<float>(std::clamp(part, 0.0, 1.0));
+    };
+    const bool within = share.used <= share.limit + 1e-9;
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    list.AddRectFilled(low, {low.x + width, low.y + height}, ui.theme().field, height / 2);
+    list.AddRectFilled(low, {reach(share.used), low.y + height},
+                       within ? ui.theme().good : ui.theme().stop, height / 2);
+    const float at = reach(share.limit);
+    list.AddLine({at, low.y - ui.px(2)}, {at, low.y + height + ui.px(2)}, ui.theme().text,
+                 ui.px(1.5F));
+    ImGui::Dummy({width, height + ui.px(2)});
+}
+
+}  // namespace wallwright::app

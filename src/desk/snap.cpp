@@ -1,0 +1,106 @@
+#include "desk/snap.h"
+
+#include "desk/snap_search.h"
+#include "wall/titles.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace wallwright::desk {
+
+namespace {
+
+using geometry::Rect;
+using geometry::Wall;
+using spacing::Axis;
+using spacing::Line;
+using wall::Project;
+
+/// mm between pieces beyond which the eye no longer sees whether they line up (our choice).
+constexpr double kNear = 800;
+
+constexpr Line kLines[] = {Line::low, Line::centre, Line::high};
+
+int rank_of(SnapKind kind) {
+    return static_cast<int>(kind);
+}
+
+bool is_near(const Rect<Wall>& a, const Rect<Wall>& b) {
+    return geometry::overlap_x(a, b) >= -kNear && geometry::overlap_y(a, b) >= -kNear;
+}
+
+/// On both sides of a neighbour that is faced.
+void offer_gaps(SnapSearch& search, const Rect<Wall>& other, double gap, const std::string& words) {
+    const Axis axis = search.axis();
+    const Rect<Wall>& place = search.place();
+    if (overlap(other_axis(axis), place, other) <= geometry::kLengthEps)
+        return;
+    constexpr SnapKind kKind = SnapKind::gap;
+    search.offer({high(other, axis) + gap - low(place, axis), kKind, rank_of(kKind), Line::low,
+                  other, words});
+    search.offer({low(other, axis) - gap - high(place, axis), kKind, rank_of(kKind), Line::high,
+                  other, words});
+}
+
+void offer_alignments(SnapSearch& search, const Rect<Wall>& other) {
+    if (!is_near(search.place(), other))
+        return;
+    for (const Line line : kLines) {
+        const SnapKind kind = line == Line::centre ? SnapKind::centres : SnapKind::edges;
+        search.offer({spacing::line_at(other, search.axis(), line) -
+                          spacing::line_at(search.place(), search.axis(), line),
+                      kind, rank_of(kind), line, other, words_for(search.axis(), line)});
+    }
+}
+
+void offer_pieces(SnapSearch& search, const Project& project, const SnapWish& wish) {
+    const double gap = project.style.gap;
+    const std::string words = fmt::format("gap {}", units::format_number(gap, project.unit));
+    for (const wall::Placed& piece : wall::placed_pieces(project)) {
+        if (std::ranges::count(wish.moving, piece.id) > 0)
+            continue;
+        offer_gaps(search, piece.place, gap, words);
+        offer_alignments(search, piece.place);
+    }
+}
+
+void offer_centre_line(SnapSearch& search, const Project& project) {
+    const Rect<Wall> wall = geometry::bounds(project.room.outline);
+    const double height = project.style.centre_height;
+    search.offer({height - search.place().centre().y,
+                  SnapKind::room,
+                  rank_of(SnapKind::room),
+                  Line::centre,
+                  {{wall.min.x, height}, {wall.max.x, height}},
+                  "centre line"});
+}
+
+void offer_middles_below(SnapSearch& search, const Project& project) {
+    const Rect<Wall>& place = search.place();
+    for (const wall::Furniture& one : project.room.furniture) {
+        if (geometry::overlap_x(place, one.place) <= 0 || one.place.top() > place.bottom())
+            continue;
+        search.offer({one.place.centre().x - place.centre().x, SnapKind::room,
+                      rank_of(SnapKind::room), Line::centre, one.place,
+                      fmt::format("middle of {}", wall::title_of(one))});
+    }
+}
+
+}  // namespace
+
+Snapped snap(const Project& project, const SnapWish& wish) {
+    SnapSearch x(wish.place, Axis::horizontal, wish.reach);
+    SnapSearch y(wish.place, Axis::vertical, wish.reach);
+    if (wish.free_x) {
+        offer_pieces(x, project, wish);
+        offer_middles_below(x, project);
+    }
+    if (wish.free_y) {
+        offer_pieces(y, project, wish);
+        offer_centre_line(y, project);
+    }
+    return found_by(x, y);
+}
+
+}  // namespace wallwright::desk

@@ -1,0 +1,37 @@
+#include "desk/wall_picture.h"
+
+#include "draw/elevation.h"
+
+namespace wallwright::desk {
+
+namespace {
+
+draw::ElevationOptions options_for(const Session& session, Step step, double scale) {
+    draw::ElevationOptions options;
+    options.scale = scale;
+    options.picture_folder = session.picture_folder();
+    options.dimensions = step != Step::pieces;
+    options.fixings = step == Step::hang;
+    options.zones = step == Step::room || step == Step::hang;
+    options.letters = step == Step::pieces || step == Step::hang;
+    return options;
+}
+
+}  // namespace
+
+bool refresh(WallPicture& picture, const Session& session, Step step, double scale) {
+    if (picture.version == session.version() && picture.scale == scale && picture.step == step)
+        return false;
+    const draw::ElevationOptions options = options_for(session, step, scale);
+    picture.drawing = draw::elevation(session.project(), session.assessment(), options);
+    picture.waiting.clear();
+    for (const auto& [piece, place] :
+         draw::waiting_places(session.project(), session.assessment(), options))
+        picture.waiting.push_back({piece, place});
+    picture.version = session.version();
+    picture.scale = scale;
+    picture.step = step;
+    return true;
+}
+
+}  // namespace wallwright::desk

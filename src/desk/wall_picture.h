@@ -1,0 +1,26 @@
+// The wall as the canvas shows it, kept until something changes.
+#pragma once
+
+#include "desk/hit.h"
+#include "desk/session.h"
+#include "draw/drawing.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace wallwright::desk {
+
+struct WallPicture {
+    draw::WallDrawing drawing;
+    std::vector<Waiting> waiting;  ///< Where the drawing has them stand.
+    std::uint64_t version = 0;     ///< Of the session, 0 before the first.
+    double scale = 0;              ///< mm on paper for a mm of wall.
+    Step step = Step::room;
+};
+
+/// Draws anew when the session's version, the scale or the step is another. What is shown depends
+/// on the step: the room's own measures and cable zones; the pieces with their letters; gaps and
+/// the centre line; marks, fixings and zones. True when it was drawn.
+bool refresh(WallPicture& picture, const Session& session, Step step, double scale);
+
+}  // namespace wallwright::desk

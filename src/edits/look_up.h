@@ -1,0 +1,34 @@
+// Finding by its id what is to be edited, or the Problem that it is not there or may not be edited
+// so. Pointers are for immediate use.
+#pragma once
+
+#include "base/problem.h"
+#include "wall/project.h"
+
+#include <algorithm>
+#include <span>
+#include <vector>
+
+namespace wallwright::edits {
+
+/// Null where there is none.
+template <class T>
+T* find_in(std::vector<T>& all, const decltype(T::id)& id) {
+    const auto found =
+        std::find_if(all.begin(), all.end(), [&id](const T& one) { return one.id == id; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+Result<wall::Piece*> piece_in(wall::Project& project, const wall::PieceId& id);
+/// Each once, in the order of the ids.
+Result<std::vector<wall::Piece*>> pieces_in(wall::Project& project,
+                                            std::span<const wall::PieceId> ids);
+/// As pieces_in; one that waits on the floor is a Problem.
+Result<std::vector<wall::Piece*>> placed_in(wall::Project& project,
+                                            std::span<const wall::PieceId> ids);
+
+/// A Problem when the piece hangs or is pinned.
+Outcome may_move(const wall::Piece& piece);
+Outcome may_move(const std::vector<wall::Piece*>& pieces);
+
+}  // namespace wallwright::edits

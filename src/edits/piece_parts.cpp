@@ -1,0 +1,100 @@
+// Frame, mount and print of one piece, changed for it alone.
+#include "base/contract.h"
+#include "edits/by_hand.h"
+#include "edits/free_id.h"
+#include "edits/look_up.h"
+#include "edits/pieces.h"
+#include "edits/sound.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wallwright::edits {
+
+using wall::Frame;
+using wall::Mount;
+using wall::Piece;
+using wall::PieceId;
+using wall::Print;
+using wall::Project;
+
+namespace {
+
+template <auto Part>
+bool others_share(const Project& project, const Piece& piece) {
+    return std::any_of(project.pieces.begin(), project.pieces.end(), [&piece](const Piece& one) {
+        return one.id != piece.id && one.*Part == piece.*Part;
+    });
+}
+
+/// The part of that id, or a copy of it under the piece's own name when others have it too.
+template <class T>
+T& own_part(std::vector<T>& parts, const decltype(T::id)& id, bool shared, const PieceId& owner) {
+    T* part = find_in(parts, id);
+    WW_EXPECT(part != nullptr, "every piece has its parts in the project");
+    return shared ? add_with_id(parts, T(*part), owner.text) : *part;
+}
+
+/// A print that lies loose in the rebate of the piece's frame, or that leaves a border to its mount
+/// of a sixth of the opening's shorter side (our choice); in whole mm.
+Print usual_print(const Project& project, const Piece& piece) {
+    constexpr double kLoose = 2;  // mm, as mounts/window.h has it
+    constexpr double kBorderShare = 1.0 / 6;
+    const Frame& frame = frame_of(project, piece);
+    const wall::Size outside = outside_size(project, piece);
+    const double lost = 2 * (frame.moulding_width - frame.rebate_width);
+    const wall::Size opening{outside.width - lost, outside.height - lost};
+    const double border = kBorderShare * std::min(opening.width, opening.height);
+    const double less = piece.mount ? 2 * border : kLoose;
+    Print print;
+    print.title = piece.title;
+    print.size = {std::floor(opening.width - less), std::floor(opening.height - less)};
+    return print;
+}
+
+}  // namespace
+
+Result<Project> change_frame(Project project, const PieceId& id,
+                             const std::function<void(Frame&)>& change) {
+    const auto found = piece_in(project, id);
+    if (!found)
+        return fail(found.error());
+    Piece& piece = **found;
+    const bool shared = others_share<&Piece::frame>(project, piece);
+    Frame& frame = own_part(project.frames, piece.frame, shared, piece.id);
+    piece.frame = frame.id;
+    change_by_hand(frame, change);
+    return sound(std::move(project));
+}
+
+Result<Project> change_mount(Project project, const PieceId& id,
+                             const std::function<void(Mount&)>& change) {
+    const auto found = piece_in(project, id);
+    if (!found)
+        return fail(found.error());
+    Piece& piece = **found;
+    if (!piece.mount)
+        piece.mount = add_with_id(project.mounts, Mount{}, piece.id.text).id;
+    const bool shared = others_share<&Piece::mount>(project, piece);
+    Mount& mount = own_part(project.mounts, *piece.mount, shared, piece.id);
+    piece.mount = mount.id;
+    change_by_hand(mount, change);
+    return sound(std::move(project));
+}
+
+Result<Project> change_print(Project project, const PieceId& id,
+                             const std::function<void(Print&)>& change) {
+    const auto found = piece_in(project, id);
+    if (!found)
+        return fail(found.error());
+    Piece& piece = **found;
+    if (!piece.print)
+        piece.print = add_with_id(project.prints, usual_print(project, piece), piece.id.text).id;
+    const bool shared = others_share<&Piece::print>(project, piece);
+    Print& print = own_part(project.prints, *piece.print, shared, piece.id);
+    piece.print = print.id;
+    change_by_hand(print, change);
+    return sound(std::move(project));
+}
+
+}  // namespace wallwright::edits

@@ -1,0 +1,51 @@
+#include "edits/sound.h"
+
+#include "wall/validity.h"
+
+#include <cmath>
+
+namespace wallwright::edits {
+
+namespace {
+
+using geometry::Point;
+using geometry::Rect;
+using geometry::Wall;
+
+Point<Wall> to_file_step(Point<Wall> point) {
+    return {edits::to_file_step(point.x), edits::to_file_step(point.y)};
+}
+
+/// A file keeps the lower left corner and the size.
+Rect<Wall> to_file_step(const Rect<Wall>& rect) {
+    return Rect<Wall>::at(to_file_step(rect.min),
+                          {edits::to_file_step(rect.width()), edits::to_file_step(rect.height())});
+}
+
+void keep_file_steps(wall::Project& project) {
+    for (Point<Wall>& corner : project.room.outline.corners)
+        corner = to_file_step(corner);
+    for (wall::Furniture& one : project.room.furniture)
+        one.place = to_file_step(one.place);
+    for (wall::Fixture& one : project.room.fixtures)
+        one.place = to_file_step(one.place);
+    for (wall::Piece& piece : project.pieces)
+        if (piece.at)
+            piece.at = to_file_step(*piece.at);
+}
+
+}  // namespace
+
+double to_file_step(double mm) {
+    constexpr double kStepsPerMm = 100;
+    return std::round(mm * kStepsPerMm) / kStepsPerMm;
+}
+
+Result<wall::Project> sound(wall::Project project) {
+    keep_file_steps(project);
+    if (auto all = wall::faults(project); !all.empty())
+        return fail(std::move(all.front()));
+    return project;
+}
+
+}  // namespace wallwright::edits

@@ -1,0 +1,138 @@
+#include "app/actions.h"
+#include "app/headless.h"
+#include "app/panels/panels.h"
+#include "base/random.h"
+#include "support/command.h"
+#include "wall/validity.h"
+
+#include <catch2/catch.hpp>
+
+#include <cstdlib>
+
+using namespace wallwright;
+using namespace wallwright::app;
+
+namespace {
+
+constexpr int kEvents = 20'000;
+constexpr int kEventsAFrame = 3;
+const ImVec2 kWindow{1280, 800};
+
+/// What a hand that knows nothing would do next. Files are out of its reach.
+class Monkey {
+  public:
+    explicit Monkey(std::uint64_t seed) : random_(seed) {}
+
+    sf::Event next() {
+        switch (random_.below(10)) {
+            case 0:
+            case 1:
+                return button(sf::Event::MouseButtonPressed);
+            case 2:
+            case 3:
+                return button(sf::Event::MouseButtonReleased);
+            case 4:
+                return key(sf::Event::KeyPressed);
+            case 5:
+                return key(sf::Event::KeyReleased);
+            case 6:
+                return text();
+            case 7:
+                return wheel();
+            default:
+                return move();
+        }
+    }
+
+  private:
+    sf::Event move() {
+        sf::Event event{};
+        event.type = sf::Event::MouseMoved;
+        event.mouseMove = {static_cast<int>(random_.below(1300)),
+                           static_cast<int>(random_.below(820))};
+        return event;
+    }
+    sf::Event button(sf::Event::EventType type) {
+        sf::Event event{};
+        event.type = type;
+        event.mouseButton.button = random_.below(8) == 0 ? sf::Mouse::Middle : sf::Mouse::Left;
+        return event;
+    }
+    sf::Event key(sf::Event::EventType type) {
+        sf::Event event{};
+        event.type = type;
+        event.key.code = static_cast<sf::Keyboard::Key>(
+            static_cast<int>(random_.below(sf::Keyboard::KeyCount + 1)) - 1);
+        event.key.control = random_.below(4) == 0;
+        event.key.shift = random_.below(4) == 0;
+        event.key.alt = random_.below(8) == 0;
+        return event;
+    }
+    sf::Event text() {
+        sf::Event event{};
+        event.type = sf::Event::TextEntered;
+        constexpr char32_t kLetters[] = U"0123456789 .,/'\"cmink\x7F\b\ré⅜";
+        event.text.unicode = kLetters[random_.below(std::size(kLetters) - 1)];
+        return event;
+    }
+    sf::Event wheel() {
+        sf::Event event{};
+        event.type = sf::Event::MouseWheelScrolled;
+        event.mouseWheelScroll.wheel = sf::Mouse::VerticalWheel;
+        event.mouseWheelScroll.delta = random_.below(2) == 0 ? 1.0F : -1.0F;
+        return event;
+    }
+
+    Random random_;
+};
+
+/// Dialogs that would leave the wall or write files are put away again.
+void stay_at_the_wall(State& state) {
+    const bool may_stay = std::holds_alternative<KeysDialog>(state.dialog) ||
+                          std::holds_alternative<SettingsDialog>(state.dialog) ||
+                          std::holds_alternative<std::monostate>(state.dialog);
+    if (!may_stay)
+        state.dialog = {};
+    state.quit = false;
+}
+
+}  // namespace
+
+TEST_CASE("Twenty thousand random events neither crash the app nor spoil or lose the work") {
+    const test::ScratchFolder home;
+    setenv("XDG_CONFIG_HOME", home.path().c_str(), 1);
+    auto demo = desk::demo_wall();
+    REQUIRE(demo);
+    State state{desk::Session(*demo, {}, desk::demo_folder()), {}};
+    Headless window(kWindow);
+    window.on_key = [&state](std::string_view key) { press_key(state, key); };
+    window.frame([&state](Ui& ui) { parts(ui, state); });
+    Monkey monkey(20261125);
+    wall::Project last = state.session.kept();
+    int steps = 0;
+    for (int event = 0; event < kEvents; ++event) {
+        window.push(monkey.next());
+        if (event % kEventsAFrame != 0)
+            continue;
+        window.frame();
+        stay_at_the_wall(state);
+        if (state.session.project() != state.session.kept())
+            REQUIRE(wall::faults(state.session.project()).empty());
+        if (state.session.kept() == last)
+            continue;
+        ++steps;
+        last = state.session.kept();
+        REQUIRE(wall::faults(last).empty());
+    }
+    state.pointer.cancel(state.session);
+    CHECK(steps > 100);
+    // Whatever was done can be taken back step by step, as far as the history reaches, and redone.
+    const wall::Project end = state.session.kept();
+    int undone = 0;
+    for (; state.session.history().can_undo(); ++undone)
+        state.session.undo();
+    CHECK(undone > 0);
+    for (; undone > 0; --undone)
+        state.session.redo();
+    CHECK(state.session.kept() == end);
+}

@@ -1,0 +1,44 @@
+#include "person.h"
+#include "support/scenes.h"
+
+#include <catch2/catch.hpp>
+
+using namespace wallwright;
+using namespace wallwright::app;
+
+TEST_CASE("A notice stays in the status bar until it is put away") {
+    Person person(scenes::wall_of(3600, 2400));
+    CHECK_FALSE(person.window.has("status/notice"));
+    person.state.session.notice = desk::Notice{true, "Kelp is pinned; unpin it first."};
+    person.window.settle();
+    CHECK(person.window.has("status/notice"));
+    person.window.click("status/put-away");
+    CHECK_FALSE(person.state.session.notice);
+    CHECK_FALSE(person.window.has("status/notice"));
+}
+
+TEST_CASE("Nothing in the status bar overlaps or is cut off, however long the notice") {
+    const float width = GENERATE(500.F, 1024.F, 1920.F);
+    const float scale = GENERATE(1.F, 2.F);
+    Person person(scenes::wall_of(3600, 2400), {width, 800}, scale);
+    person.state.pointer_at = geometry::Point<geometry::Wall>{-1234.5, 2345.6};
+    person.state.session.notice = desk::Notice{
+        true,
+        "frames.csv:4: \"three hundred\" is no length; write it like 300, 30 cm or 12 in\n"
+        "kelp,three hundred,400\n     ^"};
+    person.window.settle();
+    CAPTURE(width, scale);
+    CHECK(person.window.has("status/notice"));
+    CHECK(person.window.has("status/place"));
+    CHECK(person.overlaps("status/") == std::vector<std::string>{});
+    CHECK(person.cut_off("status/") == std::vector<std::string>{});
+}
+
+TEST_CASE("Where the pointer is shows only while it is over the wall") {
+    Person person(scenes::wall_of(3600, 2400));
+    CHECK_FALSE(person.window.has("status/place"));
+    person.state.pointer_at = geometry::Point<geometry::Wall>{100, 200};
+    person.window.settle();
+    CHECK(person.window.has("status/place"));
+    CHECK(person.window.has("status/facts"));
+}
