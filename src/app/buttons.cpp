@@ -38,6 +38,14 @@ bool main_button(const Ui& ui, const char* words, ImVec2 size) {
     return ImGui::Button(words, size);
 }
 
+void show(Ui& ui, desk::Session& session, const desk::Command& command, const std::string& words,
+          ButtonLook look, float width) {
+    const std::string hindrance = command.hindrance(session);
+    if (button(ui, probe_name(command).c_str(), words.c_str(), why_of(command, hindrance), look,
+               width, hindrance.empty()))
+        command.run(session);
+}
+
 }  // namespace
 
 bool button(Ui& ui, const char* name, const char* words, const std::string& why, ButtonLook look,
@@ -58,10 +66,7 @@ bool button(Ui& ui, const char* name, const char* words, const std::string& why,
 void command_button(Ui& ui, desk::Session& session, desk::CommandId id, ButtonLook look,
                     float width) {
     const desk::Command& command = desk::command(id);
-    const std::string hindrance = command.hindrance(session);
-    if (button(ui, probe_name(command).c_str(), std::string(command.name).c_str(),
-               why_of(command, hindrance), look, width, hindrance.empty()))
-        command.run(session);
+    show(ui, session, command, std::string(command.name), look, width);
 }
 
 void ButtonFlow::next(std::string_view words) {
@@ -77,11 +82,17 @@ void ButtonFlow::next(std::string_view words) {
         ImGui::SameLine();
 }
 
-void command_buttons(Ui& ui, desk::Session& session, std::span<const desk::CommandId> ids) {
+void command_buttons(Ui& ui, desk::Session& session, std::span<const desk::CommandId> ids,
+                     std::string_view said) {
     ButtonFlow flow;
     for (const desk::CommandId id : ids) {
-        flow.next(desk::command(id).name);
-        command_button(ui, session, id);
+        const desk::Command& command = desk::command(id);
+        std::string_view name = command.name;
+        if (name.starts_with(said))
+            name.remove_prefix(said.size());
+        const std::string words = capital(std::string(name));
+        flow.next(words);
+        show(ui, session, command, words, ButtonLook::plain, 0);
     }
 }
 

@@ -55,18 +55,13 @@ bool is_text_typed() {
     return ImGui::GetCurrentContext() != nullptr && ImGui::GetIO().WantTextInput;
 }
 
-bool is_popup_open() {
-    return ImGui::GetCurrentContext() != nullptr &&
-           !ImGui::GetCurrentContext()->OpenPopupStack.empty();
-}
-
 /// Puts away what is nearest: a menu, the gesture, the selection. A dialog sees to it itself.
 bool escape(State& state) {
     if (!std::holds_alternative<std::monostate>(state.dialog))
         return true;
-    if (is_popup_open())
-        ImGui::ClosePopupToLevel(0, true);
-    else if (state.pointer.is_busy())
+    if (state.popup_seen)
+        return true;
+    if (state.pointer.is_busy())
         state.pointer.cancel(state.session);
     else
         state.session.selection.clear();
@@ -95,7 +90,7 @@ bool press_key(State& state, std::string_view key) {
         return false;
     if (key == "Escape")
         return escape(state);
-    if (!std::holds_alternative<std::monostate>(state.dialog) || is_popup_open())
+    if (!std::holds_alternative<std::monostate>(state.dialog) || state.popup_seen)
         return false;
     if (key == "F1")
         key = action(ActionId::keys).key;

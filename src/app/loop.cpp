@@ -51,7 +51,8 @@ class Loop {
         while (!frame_.wants_quit()) {
             const auto now = Rhythm::Clock::now();
             const bool is_called = take_events();
-            if (frame_.tick() || is_called || input_.is_waiting())
+            const bool is_time = wake_at_ && now >= *wake_at_;
+            if (frame_.tick() || is_called || is_time || input_.is_waiting())
                 rhythm_.wake(now);
             if (!window_.has_room() || !rhythm_.take_frame(now)) {
                 std::this_thread::sleep_for(rhythm_.sleep(now));
@@ -101,11 +102,21 @@ class Loop {
         frame_.draw(ui_);
         ImGui::Render();
         built_ms_ = since(begun);
+        plan_waking(begun);
         window_.set_cursor(ImGui::GetMouseCursor());
         const auto painting = Rhythm::Clock::now();
         window_.paint(*ImGui::GetDrawData(), ui_.theme().desk);
         painted_ms_ = since(painting);
         ++drawn_;
+    }
+
+    /// What a panel asked to be shown later, a tooltip for one.
+    void plan_waking(Rhythm::Clock::time_point now) {
+        const std::optional<double> seconds = std::exchange(ui_.memory.wake_in, std::nullopt);
+        wake_at_.reset();
+        if (seconds)
+            wake_at_ = now + std::chrono::duration_cast<Rhythm::Clock::duration>(
+                                 std::chrono::duration<double>(*seconds));
     }
 
     /// Letters and colours as the frame wants them now.
@@ -130,6 +141,16 @@ class Loop {
             say(fmt::format("ready {:.1f} ms", since(started_)));
         say(fmt::format("frame {}: built in {:.1f} ms, painted in {:.1f} ms, {} vertices", drawn_,
                         built_ms_, painted_ms_, ImGui::GetDrawData()->TotalVtxCount));
+        if (rhythm_.is_still() && !input_.is_waiting())
+            say_items();
+    }
+
+    /// Where everything is, for a hand that cannot see.
+    void say_items() const {
+        for (const auto& [name, box] : ui_.probe.items())
+            say(fmt::format("item {} {:.0f} {:.0f} {:.0f} {:.0f}", name, box.min.x, box.min.y,
+                            box.max.x - box.min.x, box.max.y - box.min.y));
+        say("idle");
     }
 
     static double since(Rhythm::Clock::time_point then) {
@@ -149,6 +170,7 @@ class Loop {
     Input input_;
     Rhythm rhythm_;
     std::optional<Look> look_;
+    std::optional<Rhythm::Clock::time_point> wake_at_;
     Rhythm::Clock::time_point last_frame_ = Rhythm::Clock::now();
     int drawn_ = 0;
     double built_ms_ = 0;

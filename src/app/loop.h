@@ -15,7 +15,8 @@ struct LoopOptions {
     float display_scale = 1;     ///< Of a window whose size is not given.
     std::filesystem::path shot;  ///< Not empty: the picture of the first whole frame goes here, and
                                  ///< the loop ends.
-    bool announce = false;  ///< Tells stdout when the first frame is shown, and about each one.
+    bool announce = false;  ///< Tells stdout when the first frame is shown, and about each one and
+                            ///< where its items are.
 };
 
 /// When the next frame is due, and how long to sleep until it may be.
@@ -27,6 +28,8 @@ class Rhythm {
     void wake(Clock::time_point now);
     /// True when a frame is to be drawn now; each call takes one.
     bool take_frame(Clock::time_point now);
+    /// True when no frame is due but the one that a resting hand may get.
+    [[nodiscard]] bool is_still() const { return due_ == 0; }
     [[nodiscard]] std::chrono::milliseconds sleep(Clock::time_point now) const;
 
   private:

@@ -18,12 +18,14 @@ bool continues_letter(char c) {
 
 }  // namespace
 
-Row::Row(Ui& ui, const char* label, float width, const std::string& why) : ui_(ui), why_(why) {
+Row::Row(Ui& ui, const char* label, float width, const std::string& why, Holds holds)
+    : ui_(ui), why_(why) {
     ImGui::BeginGroup();
     const float start = ImGui::GetCursorPosX();
     const float all = ImGui::GetContentRegionAvail().x;
     width_ = std::min(width, all);
-    ImGui::AlignTextToFramePadding();
+    if (holds == Holds::field)
+        ImGui::AlignTextToFramePadding();
     {
         const ScopedColour quiet(ImGuiCol_Text, ui.theme().quiet_text);
         ImGui::TextUnformatted(label);

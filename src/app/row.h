@@ -12,8 +12,11 @@ namespace wallwright::app {
 /// next line where both do not fit beside each other. At its end the whole row gets the tooltip.
 class Row : Scoped {
   public:
+    /// Whether the right part is a field, so that the label stands as high as its words.
+    enum class Holds { field, words };
+
     /// `width`: px that the right part would like.
-    Row(Ui& ui, const char* label, float width, const std::string& why);
+    Row(Ui& ui, const char* label, float width, const std::string& why, Holds holds = Holds::field);
     ~Row();
 
     /// What it gets, px.
@@ -21,7 +24,7 @@ class Row : Scoped {
 
   private:
     Ui& ui_;
-    const std::string& why_;
+    std::string why_;
     float width_;
 };
 

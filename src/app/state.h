@@ -64,6 +64,9 @@ struct State {
     desk::PointerTool pointer{};
     desk::WallPicture picture{};
     Dialog dialog{};
+    /// A menu, a list or a dialog was open in the last frame. ImGui puts them away by Escape before
+    /// the key is told to anybody else.
+    bool popup_seen = false;
     bool quit = false;          ///< The loop ends after this frame.
     bool fonts_wanted = false;  ///< Text size changed: the fonts are to be built anew.
     std::optional<wall::PieceId> picture_for{};  ///< Whom the chosen picture is for.

@@ -61,7 +61,11 @@ bool section(Ui& ui, const char* name, const char* words, bool open) {
     const ScopedFont bold(ui.fonts.bold);
     const ScopedColour ground(ImGuiCol_Header, IM_COL32_BLACK_TRANS);
     const ScopedId id(name);
+    // The header reaches 7 px beyond what it stands above; so much padding lines its arrow up.
+    ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, {ui.px(7), ui.px(3)});
+    ImGui::PushStyleVar(ImGuiStyleVar_FrameBorderSize, 0);
     const bool is_open = ImGui::CollapsingHeader(words, open ? ImGuiTreeNodeFlags_DefaultOpen : 0);
+    ImGui::PopStyleVar(2);
     ui.probe.note(name);
     return is_open;
 }
@@ -82,11 +86,12 @@ void tip(Ui& ui, const std::string& words) {
     ImGui::PushTextWrapPos(ImGui::GetCursorPosX() + ui.px(300));
     ImGui::TextUnformatted(words.c_str());
     ImGui::PopTextWrapPos();
+    ui.probe.note("tip");
     ImGui::EndTooltip();
 }
 
 void value_row(Ui& ui, const char* label, const std::string& value, const std::string& why) {
-    const Row row(ui, label, ImGui::CalcTextSize(value.c_str()).x, why);
+    const Row row(ui, label, ImGui::CalcTextSize(value.c_str()).x, why, Row::Holds::words);
     const ScopedWrap wrap;
     ImGui::TextUnformatted(value.c_str());
 }

@@ -94,8 +94,10 @@ class ButtonFlow {
   private:
     bool first_ = true;
 };
-/// Those of several commands in a flow.
-void command_buttons(Ui& ui, desk::Session& session, std::span<const desk::CommandId> ids);
+/// Those of several commands in a flow. `said` is what the heading above says already and their
+/// names need not repeat.
+void command_buttons(Ui& ui, desk::Session& session, std::span<const desk::CommandId> ids,
+                     std::string_view said = "");
 
 /// "two rings" for the name "two_rings" of an enumeration.
 std::string spoken(std::string_view name);

@@ -92,6 +92,11 @@ Window::Window(std::optional<WindowSize> wanted, float scale) {
     sf::err().rdbuf(nullptr);  // What matters to the person is said in the window.
     title_ = "Wallwright";
     window_.create(mode_of(wanted, scale), title_);
+    // SFML 2.5 places it by the display's width alone, half below the screen.
+    const sf::VideoMode desktop = sf::VideoMode::getDesktopMode();
+    const sf::Vector2u size = window_.getSize();
+    window_.setPosition({static_cast<int>(desktop.width - std::min(size.x, desktop.width)) / 2,
+                         static_cast<int>(desktop.height - std::min(size.y, desktop.height)) / 2});
     window_.setVerticalSyncEnabled(true);
     ImGuiIO& io = ImGui::GetIO();
     io.BackendFlags |= ImGuiBackendFlags_RendererHasVtxOffset | ImGuiBackendFlags_HasMouseCursors;

@@ -60,9 +60,7 @@ void on_escape(State& state) {
         close_dialog(state);
 }
 
-}  // namespace
-
-void dialogs(Ui& ui, State& state) {
+void show_dialog(Ui& ui, State& state) {
     if (!is_open(state)) {
         if (ImGui::IsPopupOpen(kPopup))
             ImGui::ClosePopupToLevel(0, true);
@@ -84,6 +82,13 @@ void dialogs(Ui& ui, State& state) {
     if (!is_open(state))
         ImGui::CloseCurrentPopup();
     ImGui::EndPopup();
+}
+
+}  // namespace
+
+void dialogs(Ui& ui, State& state) {
+    show_dialog(ui, state);
+    state.popup_seen = ImGui::GetCurrentContext()->OpenPopupStack.Size > 0;
 }
 
 }  // namespace wallwright::app

@@ -41,7 +41,8 @@ void own_rows(Ui& ui, const wall::Project& project, const Group& group) {
         return;
     const std::string least = units::format_number(group.gap_min(), unit);
     const std::string most = length(group.gap_max(), unit);
-    value_row(ui, "Gaps", least + " to " + most);
+    const bool alike = units::format_length(group.gap_min(), unit) == most;
+    value_row(ui, "Gaps", alike ? "all " + most : least + " to " + most);
 }
 
 void furniture_rows(Ui& ui, units::LengthUnit unit, const rules::Above& above) {

@@ -39,14 +39,18 @@ bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark) {
     ImGui::TableNextColumn();
     const bool chosen = ImGui::Selectable(std::to_string(mark.number).c_str(), false,
                                           ImGuiSelectableFlags_SpanAllColumns);
-    ui.probe.note(fmt::format("hang/mark/{}", mark.number));
     tip(ui, what_words(project, mark));
     ImGui::TableNextColumn();
     ImGui::TextUnformatted(draw::letter_of(project, mark.piece).c_str());
+    const std::string name = fmt::format("hang/mark/{}", mark.number);
+    ui.probe.note(name);
     number_cell(units::format_number(mark.across, project.unit), false, ui);
+    ui.probe.note(name + "/across");
     number_cell(units::format_number(mark.up, project.unit), false, ui);
+    ui.probe.note(name + "/up");
     const double error = std::max(mark.across_error, mark.up_error);
     number_cell(units::format_tolerance(error, project.unit), true, ui);
+    ui.probe.note(name + "/error");
     return chosen;
 }
 

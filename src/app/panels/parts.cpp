@@ -50,14 +50,15 @@ void parts(Ui& ui, State& state) {
         top_bar(ui, state);
         part_line(ui, {0, top - 1}, {size.x, top - 1});
     }
-    {
-        const Part part("wall", {0, top}, {left, size.y - top - foot}, ui.theme().desk, kStill);
-        canvas(ui, state);
-    }
+    // Before the wall: a number under edit is taken in before a press there selects something else.
     {
         const Part part("column", {left, top}, {column_width, size.y - top}, ui.theme().panel);
         column(ui, state);
         part_line(ui, {left, top}, {left, size.y});
+    }
+    {
+        const Part part("wall", {0, top}, {left, size.y - top - foot}, ui.theme().desk, kStill);
+        canvas(ui, state);
     }
     {
         const Part part("foot", {0, size.y - foot}, {left, foot}, ui.theme().panel, kStill);

@@ -53,7 +53,7 @@ void add_frame(desk::Session& session, wall::Size size) {
 }
 
 void new_frame(Ui& ui, desk::Session& session) {
-    heading(ui, "A frame more");
+    heading(ui, "Another frame");
     usual_size_row(ui, session);
     if (const auto size =
             size_row(ui, "pieces/size", "Outside", ui.memory.new_frame, session.project().unit,

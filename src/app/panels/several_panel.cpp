@@ -35,10 +35,10 @@ void several_panel(Ui& ui, State& state) {
                                CommandId::distribute_up};
     command_buttons(ui, session, kGaps);
     heading(ui, "Line up");
-    constexpr std::array kLines{CommandId::align_left,     CommandId::align_centre_x,
-                                CommandId::align_right,    CommandId::align_top,
-                                CommandId::align_centre_y, CommandId::align_bottom};
-    command_buttons(ui, session, kLines);
+    constexpr std::array kLines{CommandId::align_left,     CommandId::align_right,
+                                CommandId::align_top,      CommandId::align_bottom,
+                                CommandId::align_centre_x, CommandId::align_centre_y};
+    command_buttons(ui, session, kLines, "Line up ");
     heading(ui, "All of them");
     constexpr std::array kRest{
         CommandId::centre_group, CommandId::swap,   CommandId::turn,
