@@ -23,8 +23,8 @@ std::string window_title(const State& state) {
 
 class App : public Frame {
   public:
-    App(State state, const AppOptions& options)
-        : state_(std::move(state)), options_(options), recovery_(desk::state_folder()) {
+    App(State state, float display_scale)
+        : state_(std::move(state)), display_scale_(display_scale), recovery_(desk::state_folder()) {
         if (auto found = recovery_.found(); !found.empty())
             state_.dialog = RecoveryDialog{std::move(found)};
     }
@@ -35,10 +35,8 @@ class App : public Frame {
     }
 
     [[nodiscard]] Look look() const override {
-        const double text =
-            options_.text_scale ? *options_.text_scale : state_.preferences.text_scale;
-        return {options_.display_scale * static_cast<float>(text),
-                options_.dark || state_.preferences.dark};
+        return {display_scale_ * static_cast<float>(state_.preferences.text_scale),
+                state_.preferences.dark};
     }
 
     void draw(Ui& ui) override {
@@ -74,7 +72,7 @@ class App : public Frame {
 
   private:
     State state_;
-    AppOptions options_;
+    float display_scale_;
     desk::Recovery recovery_;
     Clock::time_point next_recovery_{};
     std::string title_;
@@ -97,23 +95,29 @@ desk::Session usual_session(const desk::Preferences& preferences) {
     return demo_session();
 }
 
+Result<desk::Session> first_session(const AppOptions& options,
+                                    const desk::Preferences& preferences) {
+    if (options.file.empty())
+        return usual_session(preferences);
+    return desk::open(options.file);
+}
+
 }  // namespace
 
 Result<std::unique_ptr<Frame>> make_app(const AppOptions& options) {
     desk::Preferences preferences =
         desk::read_preferences(desk::settings_folder() / "settings.json");
-    if (options.file.empty()) {
-        State state{usual_session(preferences), preferences};
-        state.step = options.step.value_or(state.step);
-        return std::make_unique<App>(std::move(state), options);
-    }
-    auto opened = desk::open(options.file);
-    if (!opened)
-        return fail(std::move(opened.error()));
-    State state{std::move(*opened), std::move(preferences)};
-    remember(state.preferences, state.session.file());
+    preferences.dark = preferences.dark || options.dark;
+    preferences.text_scale =
+        options.text_scale.value_or(static_cast<float>(preferences.text_scale));
+    auto session = first_session(options, preferences);
+    if (!session)
+        return fail(std::move(session.error()));
+    State state{std::move(*session), std::move(preferences)};
+    if (!options.file.empty())
+        remember(state.preferences, state.session.file());
     state.step = options.step.value_or(state.step);
-    return std::make_unique<App>(std::move(state), options);
+    return std::make_unique<App>(std::move(state), options.display_scale);
 }
 
 }  // namespace wallwright::app

@@ -12,7 +12,7 @@ namespace wallwright::app {
 
 struct Texture {
     ImTextureID id = nullptr;
-    float width = 0;   ///< px
+    float width = 0;  ///< px
     float height = 0;
 };
 

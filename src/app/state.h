@@ -67,8 +67,7 @@ struct State {
     /// A menu, a list or a dialog was open in the last frame. ImGui puts them away by Escape before
     /// the key is told to anybody else.
     bool popup_seen = false;
-    bool quit = false;          ///< The loop ends after this frame.
-    bool fonts_wanted = false;  ///< Text size changed: the fonts are to be built anew.
+    bool quit = false;                           ///< The loop ends after this frame.
     std::optional<wall::PieceId> picture_for{};  ///< Whom the chosen picture is for.
     /// Where the pointer is on the wall, when it is over the canvas.
     std::optional<geometry::Point<geometry::Wall>> pointer_at{};

@@ -1,4 +1,5 @@
 #include "desk/command_functions.h"
+#include "desk/drag.h"
 #include "desk/naming.h"
 #include "edits/room.h"
 
@@ -46,11 +47,10 @@ constexpr std::array<std::string_view, 6> kAlignSteps = {
 }  // namespace
 
 double step_length(units::LengthUnit unit, bool far) {
-    constexpr double kSmallInch = units::kMmPerInch / 16;
-    constexpr double kLargeInch = units::kMmPerInch / 2;
-    if (unit == units::LengthUnit::inch)
-        return far ? kLargeInch : kSmallInch;
-    return far ? 10 : 1;
+    constexpr double kHalfInch = units::kMmPerInch / 2;
+    if (far)
+        return unit == units::LengthUnit::inch ? kHalfInch : 10;
+    return hand_step(unit);
 }
 
 std::string hinders_nudge(const Session& session) {

@@ -35,9 +35,9 @@ Cursor cursor_for(const wall::Project& project, const std::optional<Hit>& hit) {
     return thing == nullptr || is_draggable(project, *thing) ? Cursor::move : Cursor::arrow;
 }
 
-Pull pull_from(const PointerEvent& from, const PointerEvent& event) {
-    return {event.at - from.at, event.alt ? kNoSnap : kSnapPixels * event.mm_per_pixel,
-            event.shift};
+Pull pull_from(const PointerEvent& from, const PointerEvent& event, units::LengthUnit unit) {
+    return {event.at - from.at, event.alt ? kNoSnap : kSnapPixels * event.mm_per_pixel, event.shift,
+            hand_step(unit)};
 }
 
 /// The pieces first and then what else is in the list, each once.
@@ -158,7 +158,9 @@ PointerTool::State PointerTool::begin_thing(Session& session, const std::vector<
 
 void PointerTool::follow_drag(Session& session, Drag& drag, const PointerEvent& event) {
     Dragged dragged = std::visit(
-        [&](const auto& what) { return follow(session.kept(), what, pull_from(drag.from, event)); },
+        [&](const auto& what) {
+            return follow(session.kept(), what, pull_from(drag.from, event, session.kept().unit));
+        },
         drag.what);
     showing_ = std::move(dragged.showing);
     if (dragged.project)

@@ -264,7 +264,6 @@ TEST_CASE("Settings change the look and the size of the text, and are kept") {
     person.window.click("settings/text");
     person.window.click("settings/text/7");
     CHECK(person.state.preferences.text_scale == 2.0);
-    CHECK(person.state.fonts_wanted);
     CHECK(desk::read_preferences(desk::settings_folder() / "settings.json").text_scale == 2.0);
     person.window.click("settings/close");
     CHECK_FALSE(person.has_dialog());

@@ -1,6 +1,7 @@
 #include "app/panels/file_menu.h"
 
 #include "app/actions.h"
+#include "app/panels/panels.h"
 #include "app/widgets.h"
 
 #include <fmt/format.h>
@@ -73,9 +74,11 @@ void open_file_menu() {
     ImGui::OpenPopup(kMenu);
 }
 
-void file_menu(Ui& ui, State& state) {
+void file_menu(Ui& ui, State& state, float left) {
     ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {ui.px(10), ui.px(10)});
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {ui.px(12), ui.px(8)});
+    ImGui::SetNextWindowPos({ImGui::GetWindowPos().x + left, ui.px(kTopBarHeight)},
+                            ImGuiCond_Appearing);
     if (ImGui::BeginPopup(kMenu)) {
         entries(ui, state);
         ImGui::EndPopup();

@@ -6,9 +6,10 @@
 
 namespace wallwright::app {
 
-/// Drops it down at the item before.
+/// Drops it down.
 void open_file_menu();
-/// Shows it while it is open; in the same window as open_file_menu.
-void file_menu(Ui& ui, State& state);
+/// Shows it while it is open, under the bar from `left` px on; in the same window as
+/// open_file_menu.
+void file_menu(Ui& ui, State& state, float left);
 
 }  // namespace wallwright::app

@@ -40,7 +40,6 @@ void settings_dialog(Ui& ui, State& state) {
     if (const auto size = choice_row(ui, "settings/text", "Size of the text",
                                      nearest_scale(state.preferences.text_scale), scale_words())) {
         state.preferences.text_scale = kTextScales.at(static_cast<std::size_t>(*size));
-        state.fonts_wanted = true;
         keep_preferences(state);
     }
     const DialogButton buttons[] = {{"settings/close", "Close"}};

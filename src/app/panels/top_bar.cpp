@@ -194,7 +194,7 @@ void show(Ui& ui, State& state) {
     const Layout layout = lay_out(ui, state, ImGui::GetWindowWidth());
     show_title(ui, state, layout);
     show_buttons(ui, state, layout.file, layout.file_at);
-    file_menu(ui, state);
+    file_menu(ui, state, layout.file_at);
     show_buttons(ui, state, layout.steps, layout.steps_at);
     show_buttons(ui, state, layout.tools, layout.tools_at);
     const ImVec2 at = ImGui::GetWindowPos();
