@@ -83,10 +83,10 @@ TEST_CASE("A drag is shown while it lasts and is one step with its name") {
     it.press(kKelp);
     it.move(kKelp + Vec<Wall>{100.04, 0});
     it.move(kKelp + Vec<Wall>{200.04, 33.33});
-    CHECK(it.place("kelp").min == Point<Wall>{500, 1333.3});
+    CHECK(it.place("kelp").min == Point<Wall>{500, 1333});
     CHECK(it.session.kept().pieces[0].at == Point<Wall>{300, 1300});
     it.release(kKelp + Vec<Wall>{200.04, 33.33});
-    CHECK(it.session.kept().pieces[0].at == Point<Wall>{500, 1333.3});
+    CHECK(it.session.kept().pieces[0].at == Point<Wall>{500, 1333});
     CHECK(it.session.history().undo_label() == "Move Kelp");
     it.session.undo();
     CHECK_FALSE(it.session.history().can_undo());
