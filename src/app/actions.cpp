@@ -229,7 +229,7 @@ void show(State& state, desk::Session session) {
     state.picture = {};
     state.pointer_at.reset();
     state.step = desk::Step::arrange;
-    state.fit_wanted = true;
+    state.fitted = true;
     state.other_session = true;
     close_dialog(state);
 }

@@ -23,6 +23,7 @@ enum class ActionId {
     quit,
     keys,
     fit,
+    type,
     step_room,
     step_pieces,
     step_arrange,
@@ -92,10 +93,12 @@ void show(State& state, desk::Session session);
 /// Writes the person's settings; a Problem becomes a notice.
 void keep_preferences(State& state);
 
-/// The command, or a notice with the reason why it cannot be run now.
-void run(desk::Session& session, const desk::Command& command);
 /// A key with its modifiers as in desk/command.h, unless a text field has the keyboard. True when
 /// it meant something.
 bool press_key(State& state, std::string_view key);
+/// A key that is to be done once the number that is being typed has been taken in: by
+/// do_what_waited, at the end of the frame.
+void later(State& state, std::string_view key);
+void do_what_waited(State& state);
 
 }  // namespace wallwright::app

@@ -23,24 +23,34 @@ std::string window_title(const State& state) {
 
 class App : public Frame {
   public:
-    App(State state, float display_scale)
-        : state_(std::move(state)), display_scale_(display_scale), recovery_(desk::state_folder()) {
+    App(State state, AppOptions options)
+        : state_(std::move(state)),
+          first_(state_.preferences),
+          options_(std::move(options)),
+          recovery_(desk::state_folder()) {
         if (auto found = recovery_.found(); !found.empty())
             state_.dialog = RecoveryDialog{std::move(found)};
     }
     /// Only a program that ends before the person wanted it to leaves something to recover.
     ~App() override {
-        if (state_.quit)
-            recovery_.forget();
+        if (!state_.quit)
+            return;
+        recovery_.forget();
+        discard_what_was_brought_back();
     }
 
     [[nodiscard]] Look look() const override {
-        return {display_scale_ * static_cast<float>(state_.preferences.text_scale),
-                state_.preferences.dark};
+        const desk::Preferences& now = state_.preferences;
+        const bool same_scale = now.text_scale == first_.text_scale;
+        const double text =
+            same_scale && options_.text_scale ? *options_.text_scale : now.text_scale;
+        return {options_.display_scale * static_cast<float>(text),
+                now.dark == first_.dark ? now.dark || options_.dark : now.dark};
     }
 
     void draw(Ui& ui) override {
         parts(ui, state_);
+        do_what_waited(state_);
         if (std::string title = window_title(state_); ui.host != nullptr && title != title_) {
             ui.host->set_title(title);
             title_ = std::move(title);
@@ -49,7 +59,8 @@ class App : public Frame {
 
     void key(std::string_view key) override { press_key(state_, key); }
     void focus_lost() override { state_.pointer.cancel(state_.session); }
-    void close_wanted() override { want_quit(state_); }
+    /// In the next frame, so that a number that is being typed is taken in before.
+    void close_wanted() override { later(state_, action(ActionId::quit).key); }
 
     /// Keeps the work against a crash, a moment after it changed.
     bool tick() override {
@@ -58,24 +69,38 @@ class App : public Frame {
         if (Clock::now() < next_recovery_)
             return false;
         next_recovery_ = Clock::now() + kBetweenRecoveries;
-        if (const Outcome kept = recovery_.keep(state_.session); !kept) {
-            state_.session.notice = desk::Notice{true, to_text(kept.error())};
-            return true;
-        }
-        for (const desk::Recovery::Found& found : state_.brought_back)
-            desk::Recovery::discard(found);
-        state_.brought_back.clear();
-        return false;
+        const Outcome kept = recovery_.keep(state_.session);
+        if (kept)
+            discard_what_was_brought_back();
+        return tell_once(kept ? std::string() : to_text(kept.error()));
     }
 
     [[nodiscard]] bool wants_quit() const override { return state_.quit; }
 
   private:
+    void discard_what_was_brought_back() {
+        for (const desk::Recovery::Found& found : state_.brought_back)
+            desk::Recovery::discard(found);
+        state_.brought_back.clear();
+    }
+
+    /// True when the problem is another than the last time; empty for none.
+    bool tell_once(const std::string& problem) {
+        if (problem == told_)
+            return false;
+        told_ = problem;
+        if (!problem.empty())
+            state_.session.notice = desk::Notice{true, problem};
+        return !problem.empty();
+    }
+
     State state_;
-    float display_scale_;
+    desk::Preferences first_;  ///< As the options overrule them, until the person changes one.
+    AppOptions options_;
     desk::Recovery recovery_;
     Clock::time_point next_recovery_{};
     std::string title_;
+    std::string told_;
 };
 
 /// A flat wall with nothing on it: where not even the demo can be read.
@@ -89,10 +114,14 @@ desk::Session demo_session() {
 }
 
 desk::Session usual_session(const desk::Preferences& preferences) {
-    if (!preferences.recent.empty())
-        if (auto last = desk::open(preferences.recent.front()))
-            return std::move(*last);
-    return demo_session();
+    if (preferences.recent.empty())
+        return demo_session();
+    auto last = desk::open(preferences.recent.front());
+    if (last)
+        return std::move(*last);
+    desk::Session demo = demo_session();
+    demo.notice = desk::Notice{true, to_text(last.error())};
+    return demo;
 }
 
 Result<desk::Session> first_session(const AppOptions& options,
@@ -107,9 +136,6 @@ Result<desk::Session> first_session(const AppOptions& options,
 Result<std::unique_ptr<Frame>> make_app(const AppOptions& options) {
     desk::Preferences preferences =
         desk::read_preferences(desk::settings_folder() / "settings.json");
-    preferences.dark = preferences.dark || options.dark;
-    preferences.text_scale =
-        options.text_scale.value_or(static_cast<float>(preferences.text_scale));
     auto session = first_session(options, preferences);
     if (!session)
         return fail(std::move(session.error()));
@@ -117,7 +143,7 @@ Result<std::unique_ptr<Frame>> make_app(const AppOptions& options) {
     if (!options.file.empty())
         remember(state.preferences, state.session.file());
     state.step = options.step.value_or(state.step);
-    return std::make_unique<App>(std::move(state), options.display_scale);
+    return std::make_unique<App>(std::move(state), options);
 }
 
 }  // namespace wallwright::app

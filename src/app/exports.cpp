@@ -28,10 +28,10 @@ pages::Paper paper_for(units::LengthUnit unit) {
     return unit == units::LengthUnit::inch ? pages::Paper::letter : pages::Paper::a4;
 }
 
-std::string sheets_pdf(const State& state) {
-    const wall::Project& project = state.session.project();
-    return pages::to_pdf(pages::sheets(project, state.session.assessment(),
-                                       {paper_for(project.unit), state.session.picture_folder()}),
+std::string sheets_pdf(const desk::Session& session) {
+    const wall::Project& project = session.project();
+    return pages::to_pdf(pages::sheets(project, session.assessment(),
+                                       {paper_for(project.unit), session.picture_folder()}),
                          project.title);
 }
 
@@ -39,7 +39,9 @@ Result<std::string> elevation_bytes(const State& state, const std::filesystem::p
     const wall::Project& project = state.session.project();
     const draw::PageDrawing page =
         pages::elevation_page(project, state.session.assessment(), state.session.picture_folder());
-    const std::string ending = file.extension().string();
+    std::string ending = file.extension().string();
+    std::ranges::transform(ending, ending.begin(),
+                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
     if (ending == ".svg")
         return pages::to_svg(page);
     if (ending == ".pdf")
@@ -49,7 +51,7 @@ Result<std::string> elevation_bytes(const State& state, const std::filesystem::p
 
 Result<std::string> bytes_for(const State& state, For what, const std::filesystem::path& file) {
     if (what == For::sheets)
-        return sheets_pdf(state);
+        return sheets_pdf(state.session);
     if (what == For::marks)
         return pages::marks_csv(state.session.project(), state.session.assessment().marks);
     return elevation_bytes(state, file);

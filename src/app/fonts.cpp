@@ -121,10 +121,6 @@ float capital_share(const ImFont& font) {
 
 }  // namespace
 
-const ImWchar* wanted_letters() {
-    return kLetters;
-}
-
 Fonts build_fonts(float scale) {
     const Config config(FcInitLoadConfigAndFonts());
     const std::vector<FontFile> regular = files_of(config.get(), FC_WEIGHT_REGULAR);

@@ -25,7 +25,4 @@ inline constexpr float kBodyPixels = 16;
 /// Finds Inter, or else the system's sans-serif, by fontconfig; without any, ImGui's own.
 Fonts build_fonts(float scale);
 
-/// Pairs of first and last letter that every face is to have, ended by 0.
-const ImWchar* wanted_letters();
-
 }  // namespace wallwright::app

@@ -115,6 +115,9 @@ bool Input::must_wait(const sf::Event& event, const Told& told) const {
         case sf::Event::TextEntered:
             return told.button || told.editing_key;
         case sf::Event::KeyPressed:
+            if (ImGui::GetIO().KeysDown[event.key.code] && !is_editing(event.key))
+                return told.button;  // A repeat changes no level.
+            [[fallthrough]];
         case sf::Event::KeyReleased:
             return told.button || (told.editing_key && is_editing(event.key)) ||
                    std::count(told.keys.begin(), told.keys.end(), event.key.code) > 0;
@@ -131,7 +134,6 @@ void Input::hand_over(const sf::Event& event, ImGuiIO& io, Told& told) {
     switch (event.type) {
         case sf::Event::MouseMoved:
             move_to(io, event.mouseMove.x, event.mouseMove.y);
-            told.move = true;
             break;
         case sf::Event::MouseLeft:
             // While a button is held the window system goes on telling where the pointer is.

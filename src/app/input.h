@@ -35,7 +35,6 @@ class Input {
   private:
     /// What this frame has been told already.
     struct Told {
-        bool move = false;
         bool button = false;
         bool wheel = false;
         bool text = false;

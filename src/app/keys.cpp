@@ -1,6 +1,6 @@
 #include "app/actions.h"
 
-#include <imgui_internal.h>
+#include <imgui_internal.h>  // ClearActiveID
 
 #include <algorithm>
 
@@ -14,7 +14,8 @@ void go_to(State& state) {
 }
 
 void fit(State& state) {
-    state.fit_wanted = true;
+    state.fitted = true;
+    state.fitted_for = {};
 }
 
 void show_keys(State& state) {
@@ -23,6 +24,10 @@ void show_keys(State& state) {
 
 void show_settings(State& state) {
     state.dialog = SettingsDialog{};
+}
+
+void type_in_column(State& state) {
+    state.type_wanted = true;
 }
 
 constexpr Action kActions[] = {
@@ -45,6 +50,9 @@ constexpr Action kActions[] = {
     {ActionId::quit, "Quit", "Ctrl+Q", "Leaves; asks first when there is work to save.", want_quit},
     {ActionId::keys, "Keys...", "?", "Shows every key; so does F1.", show_keys},
     {ActionId::fit, "Fit the wall", "F", "Shows the whole wall in the window.", fit},
+    {ActionId::type, "Type a number", "Enter",
+     "Goes to the first field at the right; Tab goes on to the next, Escape back to the wall.",
+     type_in_column},
     {ActionId::step_room, "Room", "1", "The wall, what stands before it and what is in it.",
      go_to<desk::Step::room>},
     {ActionId::step_pieces, "Pieces", "2", "Frames, mounts and prints.", go_to<desk::Step::pieces>},
@@ -59,12 +67,13 @@ bool is_text_typed() {
 bool escape(State& state) {
     if (!std::holds_alternative<std::monostate>(state.dialog))
         return true;
-    if (state.popup_seen)
+    if (state.popups > 0)
         return true;
     if (state.pointer.is_busy())
         state.pointer.cancel(state.session);
-    else
-        state.session.selection.clear();
+    else if (const auto& nothing = desk::command(desk::CommandId::select_nothing);
+             nothing.hindrance(state.session).empty())
+        nothing.run(state.session);
     return true;
 }
 
@@ -78,20 +87,18 @@ const Action& action(ActionId id) {
     return kActions[static_cast<std::size_t>(id)];
 }
 
-void run(desk::Session& session, const desk::Command& command) {
-    if (std::string hindrance = command.hindrance(session); !hindrance.empty())
-        session.notice = desk::Notice{true, std::move(hindrance)};
-    else
-        command.run(session);
+namespace {
+
+/// Keys that a text field does something with itself.
+bool is_for_text(std::string_view key) {
+    constexpr std::string_view kOwn[] = {"Ctrl+A",     "Ctrl+C",      "Ctrl+V",        "Ctrl+X",
+                                         "Ctrl+Y",     "Ctrl+Z",      "Ctrl+Left",     "Ctrl+Right",
+                                         "Ctrl+Home",  "Ctrl+End",    "Ctrl+Up",       "Ctrl+Down",
+                                         "Ctrl+Enter", "Ctrl+Delete", "Ctrl+Backspace"};
+    return !key.starts_with("Ctrl+") || std::ranges::find(kOwn, key) != std::end(kOwn);
 }
 
-bool press_key(State& state, std::string_view key) {
-    if (key.empty() || is_text_typed())
-        return false;
-    if (key == "Escape")
-        return escape(state);
-    if (!std::holds_alternative<std::monostate>(state.dialog) || state.popup_seen)
-        return false;
+bool do_key(State& state, std::string_view key) {
     if (key == "F1")
         key = action(ActionId::keys).key;
     const auto* meant = std::ranges::find(kActions, key, &Action::key);
@@ -101,8 +108,38 @@ bool press_key(State& state, std::string_view key) {
     }
     const desk::Command* command = desk::command_for_key(key);
     if (command != nullptr)
-        run(state.session, *command);
+        command->run(state.session);
     return command != nullptr;
+}
+
+}  // namespace
+
+bool press_key(State& state, std::string_view key) {
+    if (key.empty())
+        return false;
+    if (is_text_typed()) {
+        // What is being typed is taken in first, in the frame that follows.
+        if (!is_for_text(key))
+            later(state, key);
+        return false;
+    }
+    if (key == "Escape")
+        return escape(state);
+    if (!std::holds_alternative<std::monostate>(state.dialog) || state.popups > 0)
+        return false;
+    // A hand that drags keeps the wall to itself.
+    return state.pointer.is_busy() || do_key(state, key);
+}
+
+void later(State& state, std::string_view key) {
+    ImGui::ClearActiveID();
+    state.key_later = key;
+}
+
+void do_what_waited(State& state) {
+    const std::string key = std::exchange(state.key_later, {});
+    if (!key.empty() && std::holds_alternative<std::monostate>(state.dialog))
+        do_key(state, key);
 }
 
 }  // namespace wallwright::app

@@ -71,6 +71,7 @@ struct FixLabels {
 };
 
 struct Memory {
+    bool focus_next_field = false;  ///< The next field that is drawn gets the keyboard.
     TextEdits edits;
     Rest rest;
     FixLabels fixes;

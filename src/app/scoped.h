@@ -5,6 +5,12 @@
 
 namespace wallwright::app {
 
+/// For windows of panels: arrows and Tab walk through them only while a field is typed in; else
+/// they are for the wall.
+inline ImGuiWindowFlags keys_for_fields() {
+    return ImGui::GetIO().WantTextInput ? 0 : ImGuiWindowFlags_NoNavInputs;
+}
+
 /// The base of all: neither copied nor moved.
 class Scoped {
   public:

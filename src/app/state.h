@@ -10,6 +10,7 @@
 #include "desk/wall_picture.h"
 #include "draw/drawing.h"
 
+#include <array>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -60,14 +61,19 @@ struct State {
     desk::Preferences preferences;
     desk::Step step = desk::Step::arrange;
     desk::View view{};
-    bool fit_wanted = true;  ///< The wall is to be fitted into the canvas at the next frame.
+    /// The whole wall is kept in sight, however it changes, until the person zooms or pans.
+    bool fitted = true;
+    /// For which state it was fitted last: version, step, text scale, and the canvas in px.
+    std::array<double, 7> fitted_for{};
     desk::PointerTool pointer{};
     desk::WallPicture picture{};
     Dialog dialog{};
-    /// A menu, a list or a dialog was open in the last frame. ImGui puts them away by Escape before
-    /// the key is told to anybody else.
-    bool popup_seen = false;
-    bool quit = false;                           ///< The loop ends after this frame.
+    /// Menus, lists and dialogs that were open in the last frame, one over the other. ImGui puts
+    /// them away by Escape before the key is told to anybody else.
+    int popups = 0;
+    bool type_wanted = false;  ///< The column's first field is to have the keyboard.
+    std::string key_later{};   ///< To be done once what is being typed has been taken in.
+    bool quit = false;         ///< The loop ends after this frame.
     std::optional<wall::PieceId> picture_for{};  ///< Whom the chosen picture is for.
     /// Where the pointer is on the wall, when it is over the canvas.
     std::optional<geometry::Point<geometry::Wall>> pointer_at{};

@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 #include <imgui_stdlib.h>
 
+#include <utility>
+
 namespace wallwright::app {
 
 namespace {
@@ -51,6 +53,8 @@ std::optional<std::string> text_field(Ui& ui, const FieldWords& words, float wid
     TextEdit* edit = ui.memory.edits.find(id);
     const bool at_rest = edit == nullptr;
     std::string text = at_rest ? words.shown : edit->text;
+    if (std::exchange(ui.memory.focus_next_field, false))
+        ImGui::SetKeyboardFocusHere();
     if (!at_rest && edit->refocus) {
         edit->refocus = false;
         ImGui::SetKeyboardFocusHere();

@@ -163,9 +163,10 @@ void Window::set_cursor(ImGuiMouseCursor wish) {
         return;
     std::unique_ptr<sf::Cursor>& cursor = cursors_.at(static_cast<std::size_t>(wish));
     if (!cursor) {
-        cursor = std::make_unique<sf::Cursor>();
-        if (!cursor->loadFromSystem(*type))
+        auto loaded = std::make_unique<sf::Cursor>();
+        if (!loaded->loadFromSystem(*type))
             return;
+        cursor = std::move(loaded);
     }
     window_.setMouseCursor(*cursor);
 }

@@ -1,5 +1,6 @@
 #include "arrange/even_words.h"
 
+#include "spacing/group.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -28,8 +29,14 @@ std::vector<std::string> shortfalls(const EvenedWall& evened, units::LengthUnit 
 }
 
 std::string all_even_words(const EvenedWall& evened, units::LengthUnit unit) {
-    return fmt::format("Every gap between neighbours is {}.",
-                       units::format_length(evened.project.style.gap, unit));
+    const double gap = evened.project.style.gap;
+    const double reach = spacing::group_reach(gap);
+    const std::string all =
+        fmt::format("Every gap between neighbours is {}.", units::format_length(gap, unit));
+    if (spacing::find_groups(wall::placed_pieces(evened.project), reach).size() < 2)
+        return all;
+    return fmt::format("{} Pieces over {} apart are groups of their own and stay apart.", all,
+                       units::format_length(reach, unit));
 }
 
 }  // namespace wallwright::arrange

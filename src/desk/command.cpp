@@ -15,7 +15,7 @@ using edits::Line;
 template <auto Hindrance, auto Do>
 void run(Session& session) {
     if (std::string why = Hindrance(session); !why.empty())
-        session.notice = Notice{true, why + "."};
+        session.notice = Notice{false, why + "."};
     else
         Do(session);
 }
@@ -91,6 +91,9 @@ constexpr std::array kCommands = {
     made<hinders_centre, do_centre>(
         centre_group, "Centre on the centre line", "C",
         "Moves the group up or down as one, so that its middle is at the centre line."),
+    made<hinders_centre_over, do_centre_over>(
+        centre_over, "Centre over the furniture", "O",
+        "Moves the group sideways as one, so that its middle is over that of what stands below."),
     made<hinders_turn, do_turn>(turn, "Turn", "T",
                                 "Turns by a quarter, from upright to lying and back."),
     made<hinders_swap, do_swap>(swap, "Swap places", "X", "Two pieces change places."),

@@ -28,6 +28,7 @@ enum class CommandId {
     nudge_down_far,
     even_gaps,
     centre_group,
+    centre_over,
     turn,
     swap,
     pin,

@@ -37,6 +37,8 @@ std::string hinders_even(const Session& session);
 void do_even(Session& session);
 std::string hinders_centre(const Session& session);
 void do_centre(Session& session);
+std::string hinders_centre_over(const Session& session);
+void do_centre_over(Session& session);
 
 // command_piece.cpp
 std::string hinders_turn(const Session& session);

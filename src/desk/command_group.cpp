@@ -55,6 +55,14 @@ Groups wanted_groups(const Session& session) {
     return wanted;
 }
 
+std::vector<spacing::Group> groups_over_furniture(const Session& session) {
+    std::vector<spacing::Group> groups = wanted_groups(session).movable;
+    std::erase_if(groups, [&session](const spacing::Group& group) {
+        return furniture_below(session.kept(), group.bounds) == nullptr;
+    });
+    return groups;
+}
+
 }  // namespace
 
 std::string hinders_even(const Session& session) {
@@ -96,6 +104,20 @@ void do_centre(Session& session) {
     const std::string held = groups.held_by.empty() ? "" : why_fixed(*groups.held_by.front());
     if (session.apply(label, std::move(project)) && !held.empty())
         session.notice = Notice{false, fmt::format("One group stays where it is: {}.", held)};
+}
+
+std::string hinders_centre_over(const Session& session) {
+    if (const std::string hindrance = hinders_centre(session); !hindrance.empty())
+        return hindrance;
+    return groups_over_furniture(session).empty() ? "No furniture stands below the group" : "";
+}
+
+void do_centre_over(Session& session) {
+    Result<wall::Project> project = session.kept();
+    for (const spacing::Group& group : groups_over_furniture(session))
+        if (project)
+            project = centred_over(std::move(*project), group.pieces);
+    session.apply("Centre over the furniture", std::move(project));
 }
 
 }  // namespace wallwright::desk

@@ -44,6 +44,18 @@ constexpr std::array<std::string_view, 6> kAlignSteps = {
     "Line up the left edges of {}",   "Put {} on one upright line", "Line up the right edges of {}",
     "Line up the bottom edges of {}", "Put {} on one level line",   "Line up the top edges of {}"};
 
+/// Pairs of these pieces that cover a part of each other.
+int overlaps_among(const wall::Project& project, const std::vector<wall::PieceId>& pieces) {
+    int count = 0;
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j) {
+            const auto a = place_of(project, Thing(pieces[i]));
+            const auto b = place_of(project, Thing(pieces[j]));
+            count += a && b && geometry::overlaps(*a, *b) ? 1 : 0;
+        }
+    return count;
+}
+
 }  // namespace
 
 double step_length(units::LengthUnit unit, bool far) {
@@ -85,9 +97,16 @@ std::string hinders_align(const Session& session) {
 
 void align(Session& session, edits::Line line) {
     const std::vector<wall::PieceId> pieces = selected_on_wall(session);
+    const auto aligned = edits::align(session.kept(), pieces, line);
+    if (aligned && overlaps_among(*aligned, pieces) > overlaps_among(session.kept(), pieces)) {
+        session.notice = Notice{true,
+                                "That would put one piece over another; select those of one "
+                                "row or one column."};
+        return;
+    }
     session.apply(fmt::format(fmt::runtime(kAlignSteps.at(static_cast<std::size_t>(line))),
                               name_of(session.kept(), pieces)),
-                  edits::align(session.kept(), pieces, line));
+                  aligned);
 }
 
 std::string hinders_distribute(const Session& session) {

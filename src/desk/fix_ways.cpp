@@ -73,7 +73,6 @@ void part(const Project& project, const Finding& finding, Ways& ways) {
 void bring_inside(const Project& project, const Finding& finding, Ways& ways) {
     if (const auto way = rules::way_inside(project.room.outline, finding.place))
         move(project, finding.pieces.front(), rules::step_of(*way), ways);
-    even(project, finding, ways);
 }
 
 std::optional<Place> first_in_the_way(const wall::Room& room, const Place& place) {
@@ -105,7 +104,6 @@ void clear_of_things(const Project& project, const Finding& finding, Ways& ways)
     if (const auto place = place_of(project, Thing(piece)))
         for (const double margin : {0.0, project.style.clearance_least})
             move(project, piece, way_clear_of_all(project, *place, margin), ways);
-    even(project, finding, ways);
 }
 
 /// Without the person's own choice one that carries the piece is chosen, where there is any.

@@ -131,6 +131,8 @@ std::optional<Hit> hit_test(const Project& project, const std::vector<Waiting>& 
     }
     if (auto piece = piece_at(project, waiting, at))
         return piece;
+    if (step != Step::room)
+        return std::nullopt;
     if (auto fixture = smallest_at(project.room.fixtures, at))
         return fixture;
     return smallest_at(project.room.furniture, at);

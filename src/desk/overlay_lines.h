@@ -18,7 +18,6 @@ class Overlay {
 
     /// mm of wall that so many mm of paper cover.
     [[nodiscard]] double on_wall(double paper_mm) const { return paper_mm / scale_; }
-    [[nodiscard]] double scale() const { return scale_; }
     /// Small and centred, on a plate of the wall's own tone.
     [[nodiscard]] draw::Text<geometry::Wall> label(geometry::Point<geometry::Wall> at,
                                                    std::string text) const;

@@ -104,7 +104,7 @@ Outcome Recovery::keep(const Session& session) {
         forget();
         return {};
     }
-    if (written_ == session.version())
+    if (written_ == session.kept_version())
         return {};
     if (auto claimed = claim_file(); !claimed)
         return claimed;
@@ -119,7 +119,7 @@ Outcome Recovery::keep(const Session& session) {
         return written;
     if (auto written = store::write_file(file_, store::write_project(project)); !written)
         return written;
-    written_ = session.version();
+    written_ = session.kept_version();
     return {};
 }
 

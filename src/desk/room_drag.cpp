@@ -6,7 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-
+#include <cmath>
 namespace wallwright::desk {
 
 namespace {
@@ -48,6 +48,20 @@ Rect<Wall> resized(const Rect<Wall>& place, const Handle& handle, Vec<Wall> by) 
     return result;
 }
 
+constexpr double kOnFloor = 0.5;  // mm: what stands nearer to the floor stands on it
+
+/// Furniture and doors stand on the floor and are only shifted along it.
+bool stands(const Project& kept, const Thing& thing, const Rect<Wall>& place) {
+    const double floor = geometry::bounds(kept.room.outline).bottom();
+    if (std::abs(place.bottom() - floor) > kOnFloor)
+        return false;
+    const auto* id = std::get_if<wall::FixtureId>(&thing);
+    const auto fixture = std::ranges::find_if(
+        kept.room.fixtures, [id](const wall::Fixture& one) { return id && one.id == *id; });
+    return id == nullptr ||
+           (fixture != kept.room.fixtures.end() && fixture->type == wall::FixtureType::door);
+}
+
 /// What the handle cannot move takes no part in the pull.
 Pull along_handle(Pull pull, const Handle& handle) {
     if (handle.x == 0)
@@ -60,7 +74,11 @@ Pull along_handle(Pull pull, const Handle& handle) {
 }  // namespace
 
 Dragged follow(const Project& kept, const ThingDrag& drag, const Pull& pull) {
-    const Course course = course_of(pull);
+    Course course = course_of(pull);
+    if (stands(kept, drag.thing, drag.place)) {
+        course.by.y = 0;
+        course.free_y = false;
+    }
     RoomWish wish{drag.place.moved(course.by), drag.thing};
     wish.reach = pull.reach;
     wish.free_x = course.free_x;

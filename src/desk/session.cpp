@@ -3,14 +3,26 @@
 #include "base/problem.h"
 #include "store/catalogue.h"
 
+#include <atomic>
 #include <utility>
 
 namespace wallwright::desk {
 
+namespace {
+
+std::uint64_t next_version() {
+    static std::atomic<std::uint64_t> last{0};
+    return ++last;
+}
+
+}  // namespace
+
 Session::Session(wall::Project project, std::filesystem::path file, std::filesystem::path pictures)
     : history_(std::move(project)),
       file_(std::move(file)),
-      pictures_(pictures.empty() ? file_.parent_path() : std::move(pictures)) {}
+      pictures_(pictures.empty() ? file_.parent_path() : std::move(pictures)),
+      version_(next_version()),
+      kept_version_(version_) {}
 
 const wall::Project& Session::project() const {
     return preview_ ? *preview_ : history_.now();
@@ -35,7 +47,7 @@ bool Session::apply(std::string label, Result<wall::Project> changed_project,
     preview_.reset();
     history_.push(std::move(label), std::move(*changed_project), burst);
     notice.reset();
-    changed();
+    kept_changed();
     return true;
 }
 
@@ -55,7 +67,7 @@ void Session::keep_preview(std::string label) {
         return;
     history_.push(std::move(label), std::move(*preview_));
     preview_.reset();
-    changed();
+    kept_changed();
 }
 
 void Session::drop_preview() {
@@ -68,13 +80,13 @@ void Session::drop_preview() {
 void Session::undo() {
     drop_preview();
     history_.undo();
-    changed();
+    kept_changed();
 }
 
 void Session::redo() {
     drop_preview();
     history_.redo();
-    changed();
+    kept_changed();
 }
 
 std::string Session::picture_folder() const {
@@ -88,8 +100,13 @@ void Session::saved_as(std::filesystem::path file) {
     history_.mark_saved();
 }
 
+void Session::kept_changed() {
+    changed();
+    kept_version_ = version_;
+}
+
 void Session::changed() {
-    ++version_;
+    version_ = next_version();
     assessment_.reset();
     pointed_out.reset();
     selection.keep_only_in(project());

@@ -32,8 +32,10 @@ class Session {
     /// Of project(); worked out when it is first asked for after a change.
     [[nodiscard]] const rules::Assessment& assessment() const;
     [[nodiscard]] wall::Catalogue catalogue() const;
-    /// Grows whenever project() changes.
+    /// Grows whenever project() changes; no two sessions ever have the same.
     [[nodiscard]] std::uint64_t version() const { return version_; }
+    /// Grows whenever kept() may have changed.
+    [[nodiscard]] std::uint64_t kept_version() const { return kept_version_; }
 
     /// Keeps a changed project as a step named `label`, or tells the Problem as a notice and
     /// changes nothing. Steps of one `burst` in a row are one step. True when it was kept.
@@ -67,12 +69,14 @@ class Session {
 
   private:
     void changed();
+    void kept_changed();
 
     edits::History history_;
     std::optional<wall::Project> preview_;
     std::filesystem::path file_;
     std::filesystem::path pictures_;
-    std::uint64_t version_ = 1;
+    std::uint64_t version_;
+    std::uint64_t kept_version_;
     mutable std::optional<rules::Assessment> assessment_;
 };
 

@@ -14,24 +14,6 @@ using wall::FurnitureType;
 
 constexpr double kShare = 0.5;  ///< Of the narrower width: less than that is beside and not above.
 
-/// Pictures belong to what is broad and low; a lamp or a plant carries no group.
-bool carries_a_group(FurnitureType type) {
-    switch (type) {
-        case FurnitureType::sofa:
-        case FurnitureType::bed:
-        case FurnitureType::sideboard:
-        case FurnitureType::table:
-        case FurnitureType::bookcase:
-            return true;
-        case FurnitureType::cot:
-        case FurnitureType::lamp:
-        case FurnitureType::plant:
-        case FurnitureType::other:
-            return false;
-    }
-    return false;
-}
-
 bool shares_width(const spacing::Group& group, const wall::Furniture& furniture) {
     const double narrower = std::min(group.bounds.width(), furniture.place.width());
     return geometry::overlap_x(group.bounds, furniture.place) >= kShare * narrower;
@@ -68,10 +50,27 @@ void find_main(std::vector<Above>& all) {
 
 }  // namespace
 
+bool reads_with_a_group(FurnitureType type) {
+    switch (type) {
+        case FurnitureType::sofa:
+        case FurnitureType::bed:
+        case FurnitureType::sideboard:
+        case FurnitureType::table:
+        case FurnitureType::bookcase:
+            return true;
+        case FurnitureType::cot:
+        case FurnitureType::lamp:
+        case FurnitureType::plant:
+        case FurnitureType::other:
+            return false;
+    }
+    return false;
+}
+
 std::vector<Above> groups_above_furniture(const Scene& scene) {
     std::vector<Above> all;
     for (const wall::Furniture& furniture : scene.project.room.furniture) {
-        if (!carries_a_group(furniture.type))
+        if (!reads_with_a_group(furniture.type))
             continue;
         std::optional<Above> lowest;
         for (const spacing::Group& group : scene.groups) {

@@ -7,6 +7,9 @@
 
 namespace wallwright::rules {
 
+/// Pictures belong to what is broad and low; a lamp or a plant carries no group.
+bool reads_with_a_group(wall::FurnitureType type);
+
 struct Above {
     const spacing::Group* group = nullptr;
     const wall::Furniture* furniture = nullptr;

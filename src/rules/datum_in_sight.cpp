@@ -67,8 +67,8 @@ void check_across(const Scene& scene, std::vector<wall::Finding>& findings) {
     const bool other_sees = std::ranges::all_of(
         marks, [&](const Mark* mark) { return is_across_in_sight(scene.project, other, *mark); });
     say(scene, marks,
-        fmt::format("cannot be measured level from the {} corner, since the wall does not reach "
-                    "there at their height; {}.",
+        fmt::format("lie higher or lower than the wall is at its {} end, so no tape reaches them "
+                    "level from there; {}.",
                     wall::name_of(side),
                     other_sees ? fmt::format("measure from the {} corner", wall::name_of(other))
                                : "drop a plumb line where both can be reached and measure from it"),

@@ -45,7 +45,7 @@ Preferences read_preferences(const std::filesystem::path& file) {
     const auto json = parse_json(*text, file.string());
     if (!json || !json->is_object())
         return {};
-    return {flag(*json, "dark"), text_scale(*json), recent(*json), flag(*json, "seen_demo")};
+    return {flag(*json, "dark"), text_scale(*json), recent(*json)};
 }
 
 Outcome write_preferences(const std::filesystem::path& file, const Preferences& preferences) {
@@ -55,8 +55,7 @@ Outcome write_preferences(const std::filesystem::path& file, const Preferences& 
             files.push_back(one.string());
     const Json json = {{"dark", preferences.dark},
                        {"text_scale", preferences.text_scale},
-                       {"recent", files},
-                       {"seen_demo", preferences.seen_demo}};
+                       {"recent", files}};
     std::error_code ignored;  // write_file says what is wrong with the folder.
     std::filesystem::create_directories(file.parent_path(), ignored);
     return write_file(file, to_json_text(json));

@@ -16,7 +16,6 @@ struct Preferences {
     bool dark = false;
     double text_scale = 1;                      ///< kLeastScale to kMostScale.
     std::vector<std::filesystem::path> recent;  ///< Newest first, at most kMostRecent.
-    bool seen_demo = false;
     bool operator==(const Preferences&) const = default;
 };
 

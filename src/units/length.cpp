@@ -152,6 +152,9 @@ Result<double> parse_size(std::string_view text, LengthUnit bare) {
     return length;
 }
 
+/// A side so many times the other is of another unit than the one that was written once.
+constexpr double kUnlikely = 60;
+
 Result<SizeText> parse_size_pair(std::string_view text, LengthUnit bare) {
     Scanner scanner(text);
     scanner.skip_spaces();
@@ -175,6 +178,11 @@ Result<SizeText> parse_size_pair(std::string_view text, LengthUnit bare) {
         width->named ? width->mm : width->mm / width->mm_per_unit * height->mm_per_unit;
     if (width_mm <= 0 || height->mm <= 0)
         return fail(not_a_size(from_width));
+    const bool one_named = width->named != height->named;
+    const double ratio = width_mm / height->mm;
+    if (one_named && (ratio > kUnlikely || ratio < 1 / kUnlikely))
+        return fail(scanner.problem_here("one of the two has no unit",
+                                         "write it with both, like 2 m x 80 cm"));
     for (const double mm : {width_mm, height->mm})
         if (const auto sound = checked(mm, from_width); !sound)
             return fail(sound.error());

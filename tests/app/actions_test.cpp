@@ -53,7 +53,9 @@ bool has_done(Person& person, ActionId id) {
         case ActionId::keys:
             return person.dialog<KeysDialog>() != nullptr;
         case ActionId::fit:
-            return state.fit_wanted;
+            return state.fitted;
+        case ActionId::type:
+            return state.type_wanted;
         case ActionId::step_room:
             return state.step == desk::Step::room;
         case ActionId::step_pieces:
@@ -87,7 +89,7 @@ TEST_CASE("Each key does what the list of keys says") {
             continue;
         CAPTURE(one.name, one.key);
         Person person(hall());
-        person.state.fit_wanted = false;
+        person.state.fitted = false;
         person.state.step = one.id == ActionId::step_room ? desk::Step::hang : desk::Step::room;
         if (one.id == ActionId::step_room)
             REQUIRE_FALSE(has_done(person, one.id));

@@ -27,8 +27,8 @@ TEST_CASE("A mark above the low end of a sloping ceiling cannot be measured from
     const wall::Finding found = only_finding(kRule, project);
     CHECK(found.severity == wall::Severity::mind);
     CHECK(found.text ==
-          "The marks of Kelp cannot be measured level from the left corner, since the wall does "
-          "not reach there at their height; measure from the right corner.");
+          "The marks of Kelp lie higher or lower than the wall is at its left end, so no tape "
+          "reaches them level from there; measure from the right corner.");
     project.datum.side = wall::DatumSide::right;
     CHECK(findings_of(kRule, project).empty());
 }

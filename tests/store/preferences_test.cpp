@@ -12,7 +12,7 @@ using test::write_whole;
 TEST_CASE("Settings are read as they were written, in a folder that is made for them") {
     const ScratchFolder folder;
     const std::filesystem::path file = folder.file("new/folder/settings.json");
-    const Preferences preferences{true, 1.25, {"/a/wall.json", "/b/Tür.json"}, true};
+    const Preferences preferences{true, 1.25, {"/a/wall.json", "/b/Tür.json"}};
     REQUIRE(write_preferences(file, preferences));
     CHECK(read_preferences(file) == preferences);
 }
@@ -34,9 +34,8 @@ TEST_CASE("Settings that are not there or make no sense are the usual ones") {
 TEST_CASE("A recent file whose name is not UTF-8 does not spoil the settings") {
     const ScratchFolder folder;
     REQUIRE(write_preferences(folder.file("settings.json"),
-                              {true, 1, {"/wall\xff.json", "/wall.json"}, false}));
-    CHECK(read_preferences(folder.file("settings.json")) ==
-          Preferences{true, 1, {"/wall.json"}, false});
+                              {true, 1, {"/wall\xff.json", "/wall.json"}}));
+    CHECK(read_preferences(folder.file("settings.json")) == Preferences{true, 1, {"/wall.json"}});
 }
 
 TEST_CASE("The newest ten files are remembered, each once") {

@@ -57,6 +57,7 @@ void arrange_panel(Ui& ui, State& state) {
     ImGui::Dummy({0, ui.px(2)});
     command_button(ui, session, desk::CommandId::even_gaps, ButtonLook::main, -1);
     command_button(ui, session, desk::CommandId::centre_group, ButtonLook::plain, -1);
+    command_button(ui, session, desk::CommandId::centre_over, ButtonLook::plain, -1);
     groups_list(ui, session);
 }
 

@@ -31,7 +31,17 @@ void refresh(const Ui& ui, State& state) {
     desk::refresh(state.picture, state.session, state.step, paper_scale(ui, state));
 }
 
-void fit(const Ui& ui, State& state, const Rect<Screen>& area) {
+/// When anything it depends on is another, but not under a hand that drags.
+void keep_fitted(const Ui& ui, State& state, const Rect<Screen>& area) {
+    const std::array<double, 7> now = {static_cast<double>(state.session.version()),
+                                       static_cast<double>(state.step),
+                                       ui.scale,
+                                       area.min.x,
+                                       area.min.y,
+                                       area.max.x,
+                                       area.max.y};
+    if (!state.fitted || state.pointer.is_busy() || now == state.fitted_for)
+        return;
     const Rect<Screen> inner = area.grown(-kMargin * ui.scale);
     if (inner.width() <= 0 || inner.height() <= 0)
         return;
@@ -40,7 +50,7 @@ void fit(const Ui& ui, State& state, const Rect<Screen>& area) {
         refresh(ui, state);
         state.view.fit(state.picture.drawing.extent, inner);
     }
-    state.fit_wanted = false;
+    state.fitted_for = now;
 }
 
 bool is_panning() {
@@ -59,8 +69,11 @@ void look_around(State& state, bool hovered, bool active) {
         state.view.pan({kWheelPan * io.MouseWheelH, 0});
     if (hovered && io.MouseWheel != 0)
         state.view.zoom(screen_point(io.MousePos), std::pow(kZoomStep, io.MouseWheel));
-    if (active && is_panning())
+    const bool panned = active && is_panning() && (io.MouseDelta.x != 0 || io.MouseDelta.y != 0);
+    if (panned)
         state.view.pan({io.MouseDelta.x, io.MouseDelta.y});
+    if (panned || (hovered && (io.MouseWheelH != 0 || io.MouseWheel != 0)))
+        state.fitted = false;
 }
 
 desk::PointerEvent pointer_event(const State& state) {
@@ -78,6 +91,9 @@ void point(State& state, bool hovered, bool activated, bool deactivated) {
         state.pointer.move(state.session, state.picture.waiting, state.step, event);
     if (deactivated && state.pointer.is_busy())
         state.pointer.release(state.session, event);
+    // A dialog took the release.
+    if (state.pointer.is_busy() && !ImGui::IsMouseDown(ImGuiMouseButton_Left))
+        state.pointer.cancel(state.session);
 }
 
 ImGuiMouseCursor cursor_for(desk::Cursor cursor) {
@@ -146,8 +162,7 @@ void canvas(Ui& ui, State& state) {
     const bool active = ImGui::IsItemActive();
     const bool activated = ImGui::IsItemActivated();
     const bool deactivated = ImGui::IsItemDeactivated();
-    if (state.fit_wanted)
-        fit(ui, state, area);
+    keep_fitted(ui, state, area);
     look_around(state, hovered, active);
     refresh(ui, state);
     point(state, hovered, activated, deactivated);

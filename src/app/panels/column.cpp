@@ -2,6 +2,7 @@
 #include "app/scoped.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace wallwright::app {
 
@@ -35,8 +36,11 @@ void subject_panel(Ui& ui, State& state) {
 /// Scrolls by itself, so that the findings stay in sight. As high as it was asked for, or as what
 /// it holds; gives that, px.
 float subject(Ui& ui, State& state, float height) {
-    ImGui::BeginChild("subject", {0, height}, false, ImGuiWindowFlags_AlwaysUseWindowPadding);
+    ImGui::BeginChild("subject", {0, height}, false,
+                      ImGuiWindowFlags_AlwaysUseWindowPadding | keys_for_fields());
+    ui.memory.focus_next_field = std::exchange(state.type_wanted, false);
     subject_panel(ui, state);
+    ui.memory.focus_next_field = false;
     const float needed = ImGui::GetCursorPosY() + ImGui::GetStyle().WindowPadding.y;
     ImGui::EndChild();
     return needed;
@@ -53,7 +57,8 @@ void column(Ui& ui, State& state) {
     const float height =
         std::clamp(storage.GetFloat(key, most), ui.px(40), std::max(most, ui.px(40)));
     storage.SetFloat(key, subject(ui, state, height));
-    ImGui::BeginChild("findings", {0, 0}, false, ImGuiWindowFlags_AlwaysUseWindowPadding);
+    ImGui::BeginChild("findings", {0, 0}, false,
+                      ImGuiWindowFlags_AlwaysUseWindowPadding | keys_for_fields());
     findings_panel(ui, state);
     ImGui::EndChild();
 }

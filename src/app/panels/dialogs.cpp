@@ -54,9 +54,9 @@ void place_dialog(const Ui& ui, const State& state) {
 void on_escape(State& state) {
     if (!ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape), false))
         return;
-    if (ImGui::GetCurrentContext()->OpenPopupStack.Size > 1)
-        ImGui::ClosePopupToLevel(1, true);
-    else if (!ImGui::GetIO().WantTextInput || std::holds_alternative<FileDialog>(state.dialog))
+    if (state.popups > 1)  // It has closed the list.
+        return;
+    if (!ImGui::GetIO().WantTextInput || std::holds_alternative<FileDialog>(state.dialog))
         close_dialog(state);
 }
 
@@ -88,7 +88,7 @@ void show_dialog(Ui& ui, State& state) {
 
 void dialogs(Ui& ui, State& state) {
     show_dialog(ui, state);
-    state.popup_seen = ImGui::GetCurrentContext()->OpenPopupStack.Size > 0;
+    state.popups = ImGui::GetCurrentContext()->OpenPopupStack.Size;
 }
 
 }  // namespace wallwright::app

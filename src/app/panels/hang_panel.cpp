@@ -88,9 +88,11 @@ std::vector<Need> needs_of(const Project& project, const rules::Assessment& foun
 
 void set_stock(Project& project, const wall::FixingTypeId& type, int count) {
     const auto stock = std::ranges::find(project.stock, type, &wall::Stock::fixing);
-    if (stock != project.stock.end())
+    if (stock != project.stock.end() && count == 0)
+        project.stock.erase(stock);
+    else if (stock != project.stock.end())
         stock->count = count;
-    else
+    else if (count > 0)
         project.stock.push_back({type, count, {}});
 }
 

@@ -1,4 +1,5 @@
 #include "app/panels/panels.h"
+#include "app/scoped.h"
 
 #include <algorithm>
 
@@ -18,9 +19,10 @@ class Part {
         ImGui::PushStyleVar(ImGuiStyleVar_WindowRounding, 0);
         ImGui::PushStyleColor(ImGuiCol_WindowBg, ground);
         ImGui::Begin(name, nullptr,
-                     flags | ImGuiWindowFlags_NoTitleBar | ImGuiWindowFlags_NoResize |
-                         ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoCollapse |
-                         ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus);
+                     flags | keys_for_fields() | ImGuiWindowFlags_NoTitleBar |
+                         ImGuiWindowFlags_NoResize | ImGuiWindowFlags_NoMove |
+                         ImGuiWindowFlags_NoCollapse | ImGuiWindowFlags_NoSavedSettings |
+                         ImGuiWindowFlags_NoBringToFrontOnFocus);
         ImGui::PopStyleColor();
         ImGui::PopStyleVar(3);
     }

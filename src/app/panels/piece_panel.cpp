@@ -69,6 +69,13 @@ void commands(Ui& ui, desk::Session& session) {
     command_buttons(ui, session, kCommands);
 }
 
+/// Of the group that it hangs in.
+void group_commands(Ui& ui, desk::Session& session) {
+    constexpr std::array kCommands{CommandId::even_gaps, CommandId::centre_group,
+                                   CommandId::centre_over};
+    command_buttons(ui, session, kCommands);
+}
+
 }  // namespace
 
 void change_piece(State& state, const OnePiece& one, std::string_view verb,
@@ -98,6 +105,8 @@ void piece_panel(Ui& ui, State& state) {
         ++index;
     }
     commands(ui, state.session);
+    if (state.step == desk::Step::arrange)
+        group_commands(ui, state.session);
 }
 
 }  // namespace wallwright::app

@@ -38,7 +38,7 @@ void print_rows(Ui& ui, State& state, const OnePiece& one, const std::optional<P
         value_row(ui, "Picture", std::filesystem::path(print->picture).filename().string(),
                   print->picture);
     if (button(ui, "piece/choose-picture", "Choose a picture...",
-               "A PNG or JPEG of the print, to see it on the wall.", ButtonLook::plain, -1))
+               "A PNG of the print, to see it on the wall.", ButtonLook::plain, -1))
         want_picture(state, one.piece.id);
     if (!print) {
         if (button(ui, "piece/add-print", "Add a print",

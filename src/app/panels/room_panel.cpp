@@ -113,6 +113,7 @@ void surface_rows(Ui& ui, desk::Session& session) {
                 "Change the cable practice",
                 "Where cables should run behind this wall. With none known, only the lines "
                 "straight above and below sockets and switches are kept clear.");
+    hint(ui, "Hatched on the wall: where cables may run.");
 }
 
 double floor_at(const geometry::Polygon& outline, double x) {
@@ -120,12 +121,32 @@ double floor_at(const geometry::Polygon& outline, double x) {
     return span ? span->low : 0;
 }
 
-/// In the middle of the wall, so many mm above the floor there.
+bool is_free(const Project& project, const geometry::Rect<geometry::Wall>& place) {
+    const auto meets = [&place](const auto& thing) {
+        return geometry::overlaps(thing.place, place);
+    };
+    return std::ranges::none_of(project.room.furniture, meets) &&
+           std::ranges::none_of(project.room.fixtures, meets) &&
+           std::ranges::none_of(wall::placed_pieces(project), meets);
+}
+
+/// So many mm above the floor, where nothing else is and as near to the middle of the wall as that
+/// allows; in the middle where there is no such place.
 geometry::Rect<geometry::Wall> usual_place(const Project& project, wall::Size size, double up) {
+    constexpr double kStep = 50;  // mm
     const geometry::Polygon& outline = project.room.outline;
-    const double middle = geometry::bounds(outline).centre().x;
-    return geometry::Rect<geometry::Wall>::at(
-        {middle - size.width / 2, floor_at(outline, middle) + up}, size);
+    const geometry::Rect<geometry::Wall> wall = geometry::bounds(outline);
+    const double most = (wall.width() - size.width) / 2;
+    const auto at = [&](double off) {
+        const double middle = wall.centre().x + off;
+        return geometry::Rect<geometry::Wall>::at(
+            {middle - size.width / 2, floor_at(outline, middle) + up}, size);
+    };
+    for (double off = 0; off <= most; off += kStep)
+        for (const double side : {off, -off})
+            if (is_free(project, at(side)))
+                return at(side);
+    return at(0);
 }
 
 /// "Sofa"; "Something else" for what has no kind.

@@ -27,9 +27,11 @@ constexpr float kTitleLeast = 70;
 /// units, `least` the steps' names and the appearance, `bare` the title and all but undo and redo.
 enum class Say { all, tight, least, bare };
 
+constexpr const char* kUnitWords[] = {"millimetres", "centimetres", "inches"};
+
 const char* saved_words(const desk::Session& session) {
     if (!session.is_saved())
-        return "not saved yet";
+        return session.file().empty() ? "not saved yet" : "changed";
     return session.file().empty() ? "nothing to save" : "saved";
 }
 
@@ -59,7 +61,7 @@ BarButton history_button(const desk::Session& session, desk::CommandId id, const
             hindrance.empty() ? fmt::format("{} ({})", what, command.key) : hindrance,
             false,
             hindrance.empty(),
-            [id](State& state) { run(state.session, desk::command(id)); }};
+            [id](State& state) { desk::command(id).run(state.session); }};
 }
 
 void measure_in(State& state, LengthUnit unit) {
@@ -72,11 +74,11 @@ void add_units(Buttons& buttons, LengthUnit now, Say say) {
     constexpr LengthUnit kUnits[] = {LengthUnit::mm, LengthUnit::cm, LengthUnit::inch};
     if (say == Say::all) {
         for (const LengthUnit unit : kUnits)
-            buttons.push_back({fmt::format("bar/unit-{}", units::name_of(unit)),
-                               std::string(units::name_of(unit)),
-                               fmt::format("Show and read lengths in {}", units::name_of(unit)),
-                               unit == now, true,
-                               [unit](State& state) { measure_in(state, unit); }});
+            buttons.push_back(
+                {fmt::format("bar/unit-{}", units::name_of(unit)),
+                 std::string(units::name_of(unit)),
+                 fmt::format("Show lengths in {}", kUnitWords[static_cast<int>(unit)]), unit == now,
+                 true, [unit](State& state) { measure_in(state, unit); }});
         return;
     }
     const LengthUnit next = kUnits[(static_cast<std::size_t>(now) + 1) % std::size(kUnits)];
