@@ -1,6 +1,7 @@
 #include "app/actions.h"
 #include "app/headless.h"
 #include "app/panels/panels.h"
+#include "edits/room.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -79,6 +80,80 @@ TEST_CASE("Escape gives a drag up") {
     CHECK_FALSE(at.state.session.has_preview());
     at.window.release();
     CHECK(at.state.session.kept() == before);
+}
+
+TEST_CASE("While the hand drags, only Escape means anything") {
+    AtTheWall at;
+    const ImVec2 from = at.middle("wall/kelp");
+    at.window.move_to(from);
+    at.window.press();
+    at.window.move_to({from.x + 80, from.y});
+    at.window.key("Ctrl+O");
+    at.window.key("Right");
+    CHECK(std::holds_alternative<std::monostate>(at.state.dialog));
+    at.window.release();
+    CHECK(at.state.session.history().undo_label() == "Move Kelp");
+    at.window.key("Ctrl+Z");
+    CHECK_FALSE(at.state.session.history().can_undo());
+}
+
+TEST_CASE("A gesture whose release was taken by something else is given up") {
+    AtTheWall at;
+    const ImVec2 from = at.middle("wall/kelp");
+    at.window.move_to(from);
+    at.window.press();
+    at.window.move_to({from.x + 80, from.y});
+    at.state.dialog = KeysDialog{};
+    at.window.settle();
+    at.window.release();
+    at.window.key("Escape");
+    at.window.settle();
+    CHECK_FALSE(at.state.pointer.is_busy());
+    CHECK_FALSE(at.state.session.has_preview());
+}
+
+TEST_CASE("Arrows are for the wall also after a button was pressed, and so is Tab") {
+    AtTheWall at;
+    at.window.click("wall/kelp");
+    at.window.click("command/pin-or-unpin");
+    at.window.click("command/pin-or-unpin");
+    at.window.key("Right");
+    at.window.key("Right");
+    at.window.key("Space");
+    CHECK(at.piece("kelp").at->x == Approx(1002));
+    CHECK(at.piece("kelp").state == wall::PieceState::planned);
+    at.window.key("Tab");
+    CHECK(at.state.session.selection.one_piece() == wall::PieceId{"dune"});
+}
+
+TEST_CASE("Enter goes to the first field, and Ctrl with a letter takes in what is typed there") {
+    AtTheWall at;
+    at.window.click("wall/kelp");
+    at.window.key("Enter");
+    at.window.settle();
+    CHECK(ImGui::GetIO().WantTextInput);
+    at.window.key("Ctrl+A");
+    at.window.type("Weed");
+    at.window.key("Ctrl+S");
+    do_what_waited(at.state);
+    CHECK(at.piece("kelp").title == "Weed");
+    CHECK(std::holds_alternative<FileDialog>(at.state.dialog));
+}
+
+TEST_CASE("The whole wall stays in sight however it changes, until the person zooms") {
+    AtTheWall at;
+    at.state.session.apply("Resize the wall",
+                           edits::set_wall_size(at.state.session.kept(), {6000, 2400}));
+    at.window.settle();
+    const ItemBox canvas = at.window.item("canvas");
+    CHECK(at.state.view.to_screen()(geometry::Point<geometry::Wall>{6000, 0}).x < canvas.max.x);
+    at.window.move_to(at.middle("wall/kelp"));
+    at.window.wheel(1);
+    const double scale = at.state.view.scale();
+    at.state.session.apply("Resize the wall",
+                           edits::set_wall_size(at.state.session.kept(), {3600, 2400}));
+    at.window.settle();
+    CHECK(at.state.view.scale() == scale);
 }
 
 TEST_CASE("The wheel zooms about the pointer, and F shows the whole wall again") {

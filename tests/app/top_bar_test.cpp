@@ -81,8 +81,9 @@ TEST_CASE("Where there is room for one unit alone, each press goes to the next")
 TEST_CASE("With nothing to undo the button does nothing") {
     Person person(titled("Hall"));
     CHECK_FALSE(person.window.item("bar/undo").enabled);
+    const std::uint64_t version = person.state.session.version();
     person.window.click("bar/undo");
-    CHECK(person.state.session.version() == 1);
+    CHECK(person.state.session.version() == version);
     CHECK_FALSE(person.state.session.notice);
     person.work();
     CHECK(person.window.item("bar/undo").enabled);

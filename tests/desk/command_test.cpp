@@ -1,5 +1,6 @@
 #include "desk/command.h"
 
+#include "spacing/group.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -26,6 +27,15 @@ wall::Project row() {
     add_waiting(project, "tide", {200, 300});
     add_furniture(project, wall::FurnitureType::sofa, {{900, 0}, {2100, 800}});
     add_fixture(project, wall::FixtureType::socket, {{300, 300}, {380, 380}});
+    return project;
+}
+
+/// The same pieces, each higher than the one left of it.
+wall::Project stair() {
+    wall::Project project = row();
+    project.pieces[0].at = Point{1000, 1000};
+    project.pieces[1].at = Point{1400, 1450};
+    project.pieces[2].at = Point{1770, 1900};
     return project;
 }
 
@@ -89,7 +99,7 @@ TEST_CASE("On a bare wall every command says what is missing and changes nothing
         CHECK(why != "");
         one.run(session);
         REQUIRE(session.notice.has_value());
-        CHECK(session.notice->is_problem);
+        CHECK_FALSE(session.notice->is_problem);
         CHECK(session.notice->text == why + ".");
         CHECK_FALSE(session.history().can_undo());
     }
@@ -336,24 +346,48 @@ TEST_CASE("Copies stand beside the originals and are selected") {
 
 TEST_CASE("Edges and middles are lined up") {
     const std::vector<PieceId> all{kKelp, kDune, kGull};
-    const auto after = [&all](CommandId id) {
-        Session session = with(row(), all);
+    const auto after = [&all](CommandId id, const wall::Project& project) {
+        Session session = with(project, all);
         run(session, id);
         CHECK(step(session).find("3 pieces") != std::string::npos);
         return at(session, kKelp);
     };
-    CHECK(after(CommandId::align_top) == Point{1000, 1310});
-    CHECK(after(CommandId::align_bottom) == Point{1000, 1290});
-    CHECK(after(CommandId::align_right) == Point{1770, 1300});
-    CHECK(after(CommandId::align_centre_x) == Point{1385, 1300});
+    CHECK(after(CommandId::align_top, row()) == Point{1000, 1310});
+    CHECK(after(CommandId::align_bottom, row()) == Point{1000, 1290});
+    CHECK(after(CommandId::align_right, stair()) == Point{1770, 1000});
+    CHECK(after(CommandId::align_centre_x, stair()) == Point{1385, 1000});
+    CHECK(after(CommandId::align_left, stair()) == Point{1000, 1000});
     Session session = with(row(), all);
-    run(session, CommandId::align_left);
-    CHECK(at(session, kGull) == Point{1000, 1290});
-    run(session, CommandId::undo);
     run(session, CommandId::align_centre_y);
     CHECK(at(session, kGull) == Point{1770, 1300});
     session.selection.set({kKelp, kTide});
     CHECK(hindrance(CommandId::align_left, session) == "Select two pieces on the wall first");
+}
+
+TEST_CASE("Lining up does not pile pieces of a row on each other") {
+    Session session = with(row(), {kKelp, kDune, kGull});
+    command(CommandId::align_left).run(session);
+    CHECK(session.kept() == row());
+    REQUIRE(session.notice);
+    CHECK(session.notice->text ==
+          "That would put one piece over another; select those of one row or one column.");
+}
+
+TEST_CASE("A group is centred over the furniture below it, and over nothing else") {
+    wall::Project project = row();
+    project.room.furniture.clear();
+    CHECK(hindrance(CommandId::centre_over, with(project, {})) ==
+          "No furniture stands below the group");
+    add_furniture(project, wall::FurnitureType::lamp, {{1200, 0}, {1500, 900}});
+    CHECK(hindrance(CommandId::centre_over, with(project, {})) ==
+          "No furniture stands below the group");
+    add_furniture(project, wall::FurnitureType::sofa, {{900, 0}, {2900, 800}});
+    Session over = with(project, {});
+    run(over, CommandId::centre_over);
+    const auto groups = spacing::find_groups(wall::placed_pieces(over.kept()), 200);
+    REQUIRE(groups.size() == 1);
+    CHECK(groups.front().bounds.centre().x == Approx(1900));
+    CHECK(step(over) == "Centre over the furniture");
 }
 
 TEST_CASE("Three pieces are spread at equal gaps") {

@@ -35,6 +35,13 @@ TEST_CASE("Furniture and fixtures are dragged, and rest on the floor") {
     CHECK(it.session.history().undo_label() == "Move the switch");
 }
 
+TEST_CASE("What stands on the floor is only shifted along it") {
+    Hand it = furnished();
+    it.drag({1500, 400}, {1203, 900});
+    CHECK(sofa(it).bottom() == 0);
+    CHECK(sofa(it).left() < 1000);
+}
+
 TEST_CASE("A handle resizes the sides it is on and no others") {
     Hand it = furnished();
     it.click({1500, 400});
