@@ -26,14 +26,20 @@ void unless_unsaved(State& state, const UnsavedDialog& then) {
         state.dialog = then;
 }
 
+/// The working folder may be gone.
+std::filesystem::path working_folder() {
+    std::error_code error;
+    std::filesystem::path folder = std::filesystem::current_path(error);
+    return error ? "/" : folder;
+}
+
 std::filesystem::path usual_folder(const State& state) {
     if (!state.last_folder.empty())
         return state.last_folder;
-    if (!state.session.file().empty())
-        return std::filesystem::absolute(state.session.file()).parent_path();
+    if (state.session.file().is_absolute())
+        return state.session.file().parent_path();
     const char* home = std::getenv("HOME");
-    return home != nullptr && *home != '\0' ? std::filesystem::path(home)
-                                            : std::filesystem::current_path();
+    return home != nullptr && *home != '\0' ? std::filesystem::path(home) : working_folder();
 }
 
 /// A sofa in the middle of a wall of usual size, and a few frames.
@@ -70,6 +76,11 @@ FileWords words_for(FileDialog::For what) {
             break;
     }
     return {"Marks as a table", "Write", {".csv"}};
+}
+
+/// A person who was asked about the file has chosen to replace it, whatever it holds.
+desk::IfChanged if_changed(const FileDialog& dialog) {
+    return dialog.asked_to_replace ? desk::IfChanged::replace : desk::IfChanged::ask;
 }
 
 Outcome show_demo(State& state) {
@@ -111,7 +122,7 @@ void want_quit(State& state) {
 void save(State& state) {
     if (state.session.file().empty())
         return save_as(state);
-    problem_notice(state, save_to(state, state.session.file()));
+    problem_notice(state, save_to(state, state.session.file(), desk::IfChanged::ask));
 }
 
 void save_as(State& state) {
@@ -145,7 +156,7 @@ Outcome file_chosen(State& state, const FileDialog& dialog, const std::filesyste
     using For = FileDialog::For;
     const bool takes_in = dialog.what == For::import_frames || dialog.what == For::picture;
     const Outcome done = dialog.what == For::open   ? open_wall(state, file)
-                         : dialog.what == For::save ? save_to(state, file)
+                         : dialog.what == For::save ? save_to(state, file, if_changed(dialog))
                          : takes_in                 ? import_from(state, dialog.what, file)
                                                     : export_to(state, dialog.what, file);
     if (!done)
@@ -196,8 +207,8 @@ Outcome open_wall(State& state, const std::filesystem::path& file) {
     return {};
 }
 
-Outcome save_to(State& state, const std::filesystem::path& file) {
-    if (const auto saved = desk::save(state.session, file); !saved)
+Outcome save_to(State& state, const std::filesystem::path& file, desk::IfChanged changed) {
+    if (const auto saved = desk::save(state.session, file, changed); !saved)
         return saved;
     state.session.notice = desk::Notice{false, fmt::format("Saved {}", file.filename().string())};
     remember(state.preferences, state.session.file());

@@ -76,8 +76,9 @@ void close_dialog(State& state);
 
 /// Shows the wall of a file, and remembers the file.
 Outcome open_wall(State& state, const std::filesystem::path& file);
-/// Writes the wall, and remembers the file.
-Outcome save_to(State& state, const std::filesystem::path& file);
+/// Writes the wall, and remembers the file. `changed` as in desk::save.
+Outcome save_to(State& state, const std::filesystem::path& file,
+                desk::IfChanged changed = desk::IfChanged::ask);
 /// What the file is to hold, by what it is for.
 Outcome export_to(State& state, FileDialog::For what, const std::filesystem::path& file);
 /// Takes in what the file holds: frames, or a picture.

@@ -53,4 +53,15 @@ std::optional<bool> switch_row(Ui& ui, const char* name, const char* label, bool
     return now == on ? std::nullopt : std::optional(now);
 }
 
+std::optional<units::LengthUnit> unit_row(Ui& ui, const char* name, units::LengthUnit unit) {
+    std::vector<std::string> words;
+    for (const units::LengthUnit one : units::kLengthUnits)
+        words.emplace_back(units::name_of(one));
+    const auto chosen = choice_row(ui, name, "Lengths in", static_cast<int>(unit), words,
+                                   "You can type lengths in any unit all the same.");
+    if (!chosen)
+        return std::nullopt;
+    return units::kLengthUnits[static_cast<std::size_t>(*chosen)];
+}
+
 }  // namespace wallwright::app

@@ -61,10 +61,12 @@ Result<std::string> bytes_for(const State& state, For what, const std::filesyste
 std::string name_from(const std::filesystem::path& folder, const std::filesystem::path& file) {
     if (folder.empty())
         return file.string();
-    const auto inside = std::filesystem::absolute(file).lexically_relative(
-        std::filesystem::absolute(folder).lexically_normal());
+    std::error_code unknown;  // Where the working folder is gone, if a name starts from there.
+    const auto whole = std::filesystem::absolute(file, unknown);
+    const auto inside =
+        whole.lexically_relative(std::filesystem::absolute(folder, unknown).lexically_normal());
     const bool is_inside = !inside.empty() && *inside.begin() != "..";
-    return is_inside ? inside.string() : std::filesystem::absolute(file).string();
+    return is_inside ? inside.string() : (unknown ? file : whole).string();
 }
 
 Outcome take_picture(State& state, const std::filesystem::path& file) {

@@ -1,5 +1,6 @@
 #include "app/fills.h"
 
+#include "app/theme.h"
 #include "app/triangulate.h"
 
 #include <algorithm>
@@ -13,11 +14,6 @@ namespace {
 /// As the pages' painter has it: five layers of this, each reaching less far.
 constexpr double kShadowLayer = 0.045;
 constexpr int kShadowLayers = 5;
-
-ImU32 with_alpha(ImU32 colour, double alpha) {
-    return (colour & ~IM_COL32_A_MASK) |
-           (static_cast<ImU32>(std::lround(255 * alpha)) << IM_COL32_A_SHIFT);
-}
 
 /// From the line before->at to the line at->after, for an edge that is half a pixel further out.
 ImVec2 outward(ImVec2 before, ImVec2 at, ImVec2 after) {

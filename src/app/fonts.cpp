@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <fstream>
 #include <memory>
 #include <string>
 #include <vector>
@@ -62,6 +63,11 @@ CharSet missing_letters() {
     return all;
 }
 
+/// fontconfig also lists from its memory what is gone; ImGui ends the program at such a file.
+bool is_readable(const char* path) {
+    return std::ifstream(path, std::ios::binary).peek() != std::ifstream::traits_type::eof();
+}
+
 FontSet sorted_fonts(FcConfig* config, int weight) {
     const Pattern wish(FcPatternCreate());
     for (const char* family : {"Inter", "Noto Sans", "DejaVu Sans", "sans-serif"})
@@ -71,7 +77,7 @@ FontSet sorted_fonts(FcConfig* config, int weight) {
     FcConfigSubstitute(config, wish.get(), FcMatchPattern);
     FcDefaultSubstitute(wish.get());
     FcResult result = FcResultMatch;
-    return FontSet(FcFontSort(config, wish.get(), FcTrue, nullptr, &result));
+    return FontSet(FcFontSort(config, wish.get(), FcFalse, nullptr, &result));
 }
 
 /// The best face and, where it lacks letters, others that have them.
@@ -87,7 +93,8 @@ std::vector<FontFile> files_of(FcConfig* config, int weight) {
         const FcPattern* font = fonts->fonts[i];
         if (FcPatternGetString(font, FC_FILE, 0, &path) != FcResultMatch ||
             FcPatternGetCharSet(font, FC_CHARSET, 0, &has) != FcResultMatch ||
-            FcCharSetIntersectCount(missing.get(), has) == 0)
+            FcCharSetIntersectCount(missing.get(), has) == 0 ||
+            !is_readable(reinterpret_cast<const char*>(path)))
             continue;
         FcPatternGetInteger(font, FC_INDEX, 0, &index);
         files.push_back({reinterpret_cast<const char*>(path), index});
@@ -119,24 +126,47 @@ float capital_share(const ImFont& font) {
     return std::clamp((glyph->Y1 - glyph->Y0) / font.FontSize, 0.4F, 0.9F);
 }
 
-}  // namespace
+struct Faces {
+    std::vector<FontFile> regular;
+    std::vector<FontFile> semibold;
+};
 
-Fonts build_fonts(float scale) {
-    const Config config(FcInitLoadConfigAndFonts());
-    const std::vector<FontFile> regular = files_of(config.get(), FC_WEIGHT_REGULAR);
-    const std::vector<FontFile> semibold = files_of(config.get(), FC_WEIGHT_DEMIBOLD);
+/// False when the letters cannot be drawn, as of a spoilt file.
+bool build(Fonts& fonts, const Faces& faces, float scale) {
     ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
     atlas.Clear();
     atlas.FontBuilderIO = ImGuiFreeType::GetBuilderForFreeType();
-    Fonts fonts;
-    fonts.body = add(regular, kBodyPixels * scale);
-    fonts.bold = add(semibold, kBodyPixels * scale);
-    fonts.small = add(regular, 14 * scale);
-    fonts.title = add(semibold, 20 * scale);
-    fonts.tiny = add(regular, 12 * scale);
-    fonts.tiny_bold = add(semibold, 12 * scale);
+    fonts.scale = scale;
+    fonts.body = add(faces.regular, kBodyPixels * scale);
+    fonts.bold = add(faces.semibold, kBodyPixels * scale);
+    fonts.small = add(faces.regular, 14 * scale);
+    fonts.title = add(faces.semibold, 20 * scale);
+    fonts.tiny = add(faces.regular, 12 * scale);
+    fonts.tiny_bold = add(faces.semibold, 12 * scale);
     ImGui::GetIO().FontDefault = fonts.body;
-    atlas.Build();
+    return atlas.Build();
+}
+
+bool fits(int largest) {
+    const ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
+    return atlas.TexWidth <= largest && atlas.TexHeight <= largest;
+}
+
+}  // namespace
+
+Fonts build_fonts(float scale, int largest) {
+    constexpr float kSmaller = 0.8F;
+    constexpr float kLeast = 0.5F;
+    const Config config(FcInitLoadConfigAndFonts());
+    Faces faces{files_of(config.get(), FC_WEIGHT_REGULAR),
+                files_of(config.get(), FC_WEIGHT_DEMIBOLD)};
+    Fonts fonts;
+    if (!build(fonts, faces, scale)) {
+        faces = {};
+        build(fonts, faces, scale);
+    }
+    while (!fits(largest) && fonts.scale > kLeast)
+        build(fonts, faces, fonts.scale * kSmaller);
     fonts.capitals = capital_share(*fonts.title);
     return fonts;
 }

@@ -16,13 +16,15 @@ struct Fonts {
     ImFont* tiny = nullptr;       ///< 12 px: figures on the canvas.
     ImFont* tiny_bold = nullptr;  ///< As small, semibold.
     float capitals = 0.6F;        ///< Height of a capital as a share of the size.
+    float scale = 1;              ///< As they were built.
 };
 
 /// Pixels of the body font at a scale of 1.
 inline constexpr float kBodyPixels = 16;
 
 /// Builds the atlas of the current ImGui context anew; the renderer must upload it afterwards.
-/// Finds Inter, or else the system's sans-serif, by fontconfig; without any, ImGui's own.
-Fonts build_fonts(float scale);
+/// Finds Inter, or else the system's sans-serif, by fontconfig; without any, ImGui's own. Where the
+/// letters would not fit into a texture of `largest` px a side, the scale is made smaller.
+Fonts build_fonts(float scale, int largest = 16384);
 
 }  // namespace wallwright::app

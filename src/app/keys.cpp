@@ -98,6 +98,15 @@ bool is_for_text(std::string_view key) {
     return !key.starts_with("Ctrl+") || std::ranges::find(kOwn, key) != std::end(kOwn);
 }
 
+/// Keys that follow each other closely make one step, others make several.
+void end_burst_after_rest(State& state) {
+    constexpr double kRest = 1;  // s
+    const double now = ImGui::GetCurrentContext() == nullptr ? 0 : ImGui::GetTime();
+    if (now - state.last_key > kRest)
+        state.session.end_burst();
+    state.last_key = now;
+}
+
 bool do_key(State& state, std::string_view key) {
     if (key == "F1")
         key = action(ActionId::keys).key;
@@ -127,6 +136,7 @@ bool press_key(State& state, std::string_view key) {
         return escape(state);
     if (!std::holds_alternative<std::monostate>(state.dialog) || state.popups > 0)
         return false;
+    end_burst_after_rest(state);
     // A hand that drags keeps the wall to itself.
     return state.pointer.is_busy() || do_key(state, key);
 }

@@ -125,11 +125,12 @@ class Loop {
         if (look == look_)
             return;
         if (!look_ || look_->scale != look.scale) {
-            ui_.fonts = build_fonts(look.scale);
+            ui_.fonts = build_fonts(look.scale, static_cast<int>(sf::Texture::getMaximumSize()));
             window_.upload_fonts();
         }
-        apply_theme(theme(look.dark), look.scale);
-        ui_.scale = look.scale;
+        // What goes with the letters is as large as they could be made.
+        apply_theme(theme(look.dark), ui_.fonts.scale);
+        ui_.scale = ui_.fonts.scale;
         ui_.dark = look.dark;
         look_ = look;
     }

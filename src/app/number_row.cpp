@@ -13,13 +13,15 @@ bool is_blank(const std::string& text) {
     return text.find_first_not_of(" \t") == std::string::npos;
 }
 
-Result<int> read_count(const std::string& text) {
-    constexpr std::size_t kMostDigits = 3;
+Result<int> read_count(const std::string& text, CountRange range) {
+    constexpr std::size_t kMostDigits = 6;
     const bool digits = std::ranges::all_of(text, [](char c) { return c >= '0' && c <= '9'; });
-    if (text.empty() || text.size() > kMostDigits || !digits)
-        return fail(
-            {"", fmt::format("\"{}\" is no count", text), "type a whole number from 0 to 999", ""});
-    return std::stoi(text);
+    const int count = text.empty() || text.size() > kMostDigits || !digits ? -1 : std::stoi(text);
+    if (count < range.least || count > range.most)
+        return fail({"", fmt::format("\"{}\" is no count", text),
+                     fmt::format("type a whole number from {} to {}", range.least, range.most),
+                     ""});
+    return count;
 }
 
 float width_for(const Ui& ui, const std::string& shown) {
@@ -83,8 +85,9 @@ std::optional<OptionalMass> mass_row(Ui& ui, const char* name, const char* label
 }
 
 std::optional<int> count_row(Ui& ui, const char* name, const char* label, int count,
-                             const std::string& why) {
-    return typed_row(ui, label, {name, std::to_string(count), ""}, ui.px(48), why, read_count);
+                             const std::string& why, CountRange range) {
+    return typed_row(ui, label, {name, std::to_string(count), ""}, ui.px(48), why,
+                     [range](const std::string& text) { return read_count(text, range); });
 }
 
 std::optional<std::string> text_row(Ui& ui, const char* name, const char* label,

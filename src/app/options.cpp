@@ -55,7 +55,11 @@ std::variant<Options, int> parse_options(int argc, const char* const* argv, std:
     program.set_version_flag("--version", std::string("wallwright-app " WW_VERSION));
     program.add_option("wall", options.app.file, "The wall's file to open");
     program.add_option("--scale", options.app.text_scale, "Size of the text: 1 is usual")
-        ->check(CLI::Range(0.75, 2.5));
+        ->check(CLI::Range(0.75, 2.5))
+        ->check([](const std::string& text) {
+            // A range compares, and "nan" is neither too small nor too large.
+            return std::isfinite(std::strtod(text.c_str(), nullptr)) ? "" : "it is no number";
+        });
     program.add_option("--size", size, "Size of the window in pixels, as in 1280x800")
         ->check([](const std::string& text) {
             return parse_size(text) ? std::string() : "a size is written as in 1280x800";

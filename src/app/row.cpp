@@ -3,6 +3,7 @@
 #include "app/widgets.h"
 
 #include <algorithm>
+#include <cfloat>
 
 namespace wallwright::app {
 
@@ -42,6 +43,10 @@ Row::~Row() {
 
 float field_width(const Ui& ui) {
     return ui.px(112);
+}
+
+float width_in(const ImFont* font, const std::string& words) {
+    return font->CalcTextSizeA(font->FontSize, FLT_MAX, 0, words.c_str()).x;
 }
 
 std::string fitted(const std::string& words, float width) {

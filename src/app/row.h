@@ -31,6 +31,9 @@ class Row : Scoped {
 /// Usual width of a number's field, px.
 float field_width(const Ui& ui);
 
+/// px that the words take in one line of the font.
+float width_in(const ImFont* font, const std::string& words);
+
 /// The words, shortened with an ellipsis where they are wider than so many px.
 std::string fitted(const std::string& words, float width);
 

@@ -73,6 +73,7 @@ struct State {
     int popups = 0;
     bool type_wanted = false;  ///< The column's first field is to have the keyboard.
     std::string key_later{};   ///< To be done once what is being typed has been taken in.
+    double last_key = 0;       ///< ImGui's time of it, s.
     bool quit = false;         ///< The loop ends after this frame.
     std::optional<wall::PieceId> picture_for{};  ///< Whom the chosen picture is for.
     /// Where the pointer is on the wall, when it is over the canvas.

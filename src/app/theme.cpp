@@ -66,11 +66,6 @@ ImU32 packed(wall::Colour colour, double alpha) {
                     static_cast<ImU32>(std::lround(255 * alpha)));
 }
 
-ImU32 with_alpha(ImU32 colour, double alpha) {
-    const auto wanted = static_cast<ImU32>(std::lround(255 * alpha));
-    return (colour & ~IM_COL32_A_MASK) | (wanted << IM_COL32_A_SHIFT);
-}
-
 /// Letters on the dark desk and floor.
 ImU32 light_letters(const draw::Paint& paint) {
     switch (paint.ink) {
@@ -188,6 +183,11 @@ void set_inks(ImGuiStyle& style, const Theme& theme) {
 
 const Theme& theme(bool dark) {
     return dark ? kDark : kLight;
+}
+
+ImU32 with_alpha(ImU32 colour, double alpha) {
+    const auto wanted = static_cast<ImU32>(std::lround(255 * alpha));
+    return (colour & ~IM_COL32_A_MASK) | (wanted << IM_COL32_A_SHIFT);
 }
 
 ImU32 colour_of(const draw::Paint& paint, bool dark) {

@@ -24,6 +24,9 @@ struct Theme {
 
 const Theme& theme(bool dark);
 
+/// The colour with that alpha instead of its own, 0 to 1.
+ImU32 with_alpha(ImU32 colour, double alpha);
+
 /// The colour of a drawing's line or fill in the window; on the light theme that of the pages. The
 /// wall and what is on it keep their own light colours in the dark theme too, while the desk and
 /// the floor are dark, so that inks for lines are tones that can be seen on both.

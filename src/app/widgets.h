@@ -55,15 +55,21 @@ struct OptionalMass {
 std::optional<OptionalMass> mass_row(Ui& ui, const char* name, const char* label,
                                      std::optional<units::Kilograms> mass, units::LengthUnit unit,
                                      const std::string& why = "", const std::string& empty = "");
-/// A whole number from 0 to 999.
+struct CountRange {
+    int least = 0;
+    int most = 999;
+};
+/// A whole number, least and most being allowed.
 std::optional<int> count_row(Ui& ui, const char* name, const char* label, int count,
-                             const std::string& why = "");
+                             const std::string& why = "", CountRange range = {});
 /// Words; gives them when the field is left or Enter is pressed, if they changed.
 std::optional<std::string> text_row(Ui& ui, const char* name, const char* label,
                                     const std::string& text, const std::string& why = "");
 /// One of several; `shown` are the words for each. Gives the index that was chosen, if another.
 std::optional<int> choice_row(Ui& ui, const char* name, const char* label, int chosen,
                               std::span<const std::string> shown, const std::string& why = "");
+/// In what unit lengths are shown.
+std::optional<units::LengthUnit> unit_row(Ui& ui, const char* name, units::LengthUnit unit);
 std::optional<bool> switch_row(Ui& ui, const char* name, const char* label, bool on,
                                const std::string& why = "");
 std::optional<wall::Colour> colour_row(Ui& ui, const char* name, const char* label,

@@ -1,3 +1,4 @@
+#include "base/contract.h"
 #include "desk/command_functions.h"
 #include "desk/drag.h"
 #include "desk/naming.h"
@@ -8,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string_view>
 
 namespace wallwright::desk {
@@ -29,6 +31,26 @@ Result<wall::Project> shifted(const Session& session, Vec by) {
     if (const auto fixture = session.selection.fixture())
         return edits::change_fixture(session.kept(), *fixture, move);
     return edits::shift(session.kept(), selected_on_wall(session), by);
+}
+
+/// The place is kept to 0.01 mm, 1/16 in is 1.5875 mm: from what is nearly a whole number of steps
+/// it goes to the next whole number, so that what is rounded does not add up.
+double nudge_along(double place, int steps, double step) {
+    constexpr double kNear = 0.02;  // mm
+    constexpr double kPerMm = 100;
+    const double whole = std::round(place / step);
+    if (steps == 0 || std::abs(place - whole * step) > kNear)
+        return steps * step;
+    return std::round((whole + steps) * step * kPerMm) / kPerMm - place;
+}
+
+/// The first of what is to be moved tells how far all go.
+Vec nudge_by(const Session& session, int right, int up, double step) {
+    const std::vector<wall::PieceId> pieces = selected_on_wall(session);
+    const Thing first = pieces.empty() ? session.selection.things().front() : Thing(pieces.front());
+    const auto place = place_of(session.kept(), first);
+    WW_EXPECT(place, "what is nudged has a place");
+    return {nudge_along(place->left(), right, step), nudge_along(place->bottom(), up, step)};
 }
 
 /// Nudges of other things are another step.
@@ -81,7 +103,8 @@ void nudge(Session& session, int right, int up, bool far) {
     const std::vector<wall::PieceId> pieces = selected_on_wall(session);
     const std::string name = pieces.empty() ? name_of(session.kept(), session.selection)
                                             : name_of(session.kept(), pieces);
-    session.apply(fmt::format("Move {}", name), shifted(session, {right * step, up * step}),
+    session.apply(fmt::format("Move {}", name),
+                  shifted(session, nudge_by(session, right, up, step)),
                   burst_of(session.selection));
 }
 

@@ -11,6 +11,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <functional>
+
 namespace wallwright::desk {
 
 namespace fs = std::filesystem;
@@ -22,6 +24,21 @@ fs::path full_name(const fs::path& file) {
     std::error_code error;
     fs::path full = fs::absolute(file, error);
     return error ? file : full;
+}
+
+std::size_t hash_of(const std::string& text) {
+    return std::hash<std::string>()(text);
+}
+
+/// Tells once that the session's file holds something new. What cannot be read is written over.
+Outcome told_of_change(Session& session) {
+    const auto now = store::read_file(session.file());
+    if (!now || !session.held || *session.held == hash_of(*now))
+        return {};
+    session.held = hash_of(*now);
+    return fail({session.file().string(),
+                 "another program changed this file since it was opened or saved here",
+                 "save again to replace it, or save under another name", ""});
 }
 
 std::optional<Notice> notice_of_unknown(const wall::Project& project) {
@@ -52,17 +69,23 @@ Result<Session> open(const fs::path& file) {
     if (!unknown.empty())
         return fail(within(file.string(), unknown.front()));
     Session session(std::move(*project), full_name(file));
+    session.held = hash_of(*text);
     session.notice = notice_of_unknown(session.kept());
     return session;
 }
 
-Outcome save(Session& session, const fs::path& file) {
+Outcome save(Session& session, const fs::path& file, IfChanged changed) {
     const fs::path full = full_name(file);
+    if (changed == IfChanged::ask && full == session.file())
+        if (auto told = told_of_change(session); !told)
+            return told;
     const wall::Project written =
         with_pictures_from(session.kept(), session.picture_folder(), full.parent_path());
-    if (auto saved = store::write_file(full, store::write_project(written)); !saved)
+    const std::string text = store::write_project(written);
+    if (auto saved = store::write_file(full, text); !saved)
         return saved;
     session.saved_as(full);
+    session.held = hash_of(text);
     return {};
 }
 

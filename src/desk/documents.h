@@ -40,9 +40,13 @@ std::filesystem::path demo_folder();
 
 /// Keys of the file that this version does not know are told as a notice; they are kept.
 Result<Session> open(const std::filesystem::path& file);
+/// What to do about the session's file when another program has changed it meanwhile.
+enum class IfChanged { ask, replace };
 /// Writes kept() and tells the session so. Names of pictures are written as they read from the
-/// file's folder. After a Problem the session and the file are as they were.
-Outcome save(Session& session, const std::filesystem::path& file);
+/// file's folder. After a Problem the file and the work are as they were. A file that was changed
+/// since it was opened or saved here is a Problem once: saved again, it is replaced.
+Outcome save(Session& session, const std::filesystem::path& file,
+             IfChanged changed = IfChanged::ask);
 
 /// Frames of a CSV as waiting or placed pieces, as one step; they are selected then.
 Outcome import_frames(Session& session, const std::filesystem::path& csv);

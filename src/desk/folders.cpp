@@ -15,11 +15,17 @@ fs::path full_path_in(const char* variable) {
     return path.is_absolute() ? path : fs::path();
 }
 
+fs::path folder_for_passing_things() {
+    std::error_code error;
+    const fs::path folder = fs::temp_directory_path(error);
+    return error ? "/tmp" : folder;
+}
+
 fs::path folder(const char* variable, const char* under_home) {
     fs::path base = full_path_in(variable);
     if (base.empty()) {
         const fs::path home = full_path_in("HOME");
-        base = home.empty() ? fs::temp_directory_path() : home / under_home;
+        base = home.empty() ? folder_for_passing_things() : home / under_home;
     }
     return base / "wallwright";
 }

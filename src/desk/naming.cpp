@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace wallwright::desk {
@@ -17,6 +18,14 @@ std::string name_of(const wall::Project& project, const Selection& selection) {
     const std::vector<wall::PieceId> pieces = selection.pieces();
     return pieces.empty() ? title_of(project, selection.things().front())
                           : name_of(project, std::span<const wall::PieceId>(pieces));
+}
+
+std::string counts_of(const wall::Project& project) {
+    const auto count = [&project](wall::PieceState state) {
+        return std::ranges::count(project.pieces, state, &wall::Piece::state);
+    };
+    return fmt::format("{} hung, {} planned, {} waiting", count(wall::PieceState::hung),
+                       count(wall::PieceState::planned), count(wall::PieceState::waiting));
 }
 
 std::string why_fixed(const wall::Piece& piece) {

@@ -13,6 +13,9 @@ std::string name_of(const wall::Project& project, std::span<const wall::PieceId>
 /// The same of what is selected: "the sofa" for furniture. Not for an empty selection.
 std::string name_of(const wall::Project& project, const Selection& selection);
 
+/// "3 hung, 2 planned, 1 waiting".
+std::string counts_of(const wall::Project& project);
+
 /// "Kelp hangs already; call it planned to move it". The piece must be fixed.
 std::string why_fixed(const wall::Piece& piece);
 

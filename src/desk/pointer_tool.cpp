@@ -55,6 +55,7 @@ void PointerTool::press(Session& session, const std::vector<Waiting>& waiting, S
                         const PointerEvent& event) {
     if (is_busy())
         cancel(session);
+    session.end_burst();
     showing_ = {};
     Pressed pressed{event, hit_test(session.project(), waiting, session.selection, step, event.at,
                                     kGrabPixels * event.mm_per_pixel)};

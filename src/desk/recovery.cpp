@@ -67,9 +67,11 @@ fs::file_time_type time_of(const Recovery::Found& found) {
 std::vector<fs::path> projects_in(const fs::path& folder) {
     std::vector<fs::path> files;
     std::error_code error;
-    for (const fs::directory_entry& entry : fs::directory_iterator(folder, error))
-        if (entry.path().extension() == kProject)
-            files.push_back(entry.path());
+    // Going on may fail as well as opening: what was listed until then is offered.
+    for (fs::directory_iterator entry(folder, error); !error && entry != fs::directory_iterator();
+         entry.increment(error))
+        if (entry->path().extension() == kProject)
+            files.push_back(entry->path());
     std::ranges::sort(files);
     return files;
 }

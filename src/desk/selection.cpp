@@ -15,25 +15,8 @@ std::optional<Id> only(const std::vector<Thing>& things) {
     return std::get<Id>(things.front());
 }
 
-template <class All, class Id>
-auto with_id(const All& all, const Id& id) {
-    const auto found = std::ranges::find_if(all, [&id](const auto& one) { return one.id == id; });
-    return found == all.end() ? nullptr : &*found;
-}
-
-/// What the id names, null where the project has none.
-const wall::Piece* look_up(const wall::Project& project, const wall::PieceId& id) {
-    return wall::find(project, id);
-}
-const wall::Furniture* look_up(const wall::Project& project, const wall::FurnitureId& id) {
-    return with_id(project.room.furniture, id);
-}
-const wall::Fixture* look_up(const wall::Project& project, const wall::FixtureId& id) {
-    return with_id(project.room.fixtures, id);
-}
-
 bool is_in(const wall::Project& project, const Thing& thing) {
-    return std::visit([&project](const auto& id) { return look_up(project, id) != nullptr; },
+    return std::visit([&project](const auto& id) { return wall::find(project, id) != nullptr; },
                       thing);
 }
 
@@ -95,7 +78,7 @@ std::optional<geometry::Rect<geometry::Wall>> place_of(const wall::Project& proj
                                                        const Thing& thing) {
     return std::visit(
         [&project](const auto& id) -> std::optional<geometry::Rect<geometry::Wall>> {
-            const auto* one = look_up(project, id);
+            const auto* one = wall::find(project, id);
             return one == nullptr ? std::nullopt : place(project, *one);
         },
         thing);
@@ -104,7 +87,7 @@ std::optional<geometry::Rect<geometry::Wall>> place_of(const wall::Project& proj
 std::string title_of(const wall::Project& project, const Thing& thing) {
     return std::visit(
         [&project](const auto& id) -> std::string {
-            const auto* one = look_up(project, id);
+            const auto* one = wall::find(project, id);
             return one == nullptr ? id.text : wall::title_of(*one);
         },
         thing);

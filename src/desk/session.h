@@ -5,6 +5,7 @@
 #include "edits/history.h"
 #include "rules/assess.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <filesystem>
 #include <optional>
@@ -51,6 +52,7 @@ class Session {
     [[nodiscard]] const edits::History& history() const { return history_; }
     void undo();
     void redo();
+    /// The next apply() begins a step of its own whatever its burst.
     void end_burst() { history_.end_burst(); }
 
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
@@ -66,6 +68,8 @@ class Session {
     /// The place to point out on the wall, as of the finding that was chosen.
     std::optional<geometry::Rect<geometry::Wall>> pointed_out;
     std::optional<Notice> notice;
+    /// A hash of what file() held when it was opened or saved here last, for desk::save.
+    std::optional<std::size_t> held;
 
   private:
     void changed();

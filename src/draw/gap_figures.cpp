@@ -14,9 +14,10 @@ using spacing::Axis;
 using spacing::Gap;
 
 constexpr std::size_t kFewGaps = 8;
-constexpr double kLeastGap = 1.8;  // mm on paper: in less, two strokes run into each other
-constexpr double kOutside = 2;     // mm on paper from the pieces to a dimension beside them
-constexpr double kAir = 0.5;       // mm on paper between a figure and what is next to it
+constexpr double kLeastGap = 1.8;   // mm on paper: in less, two strokes run into each other
+constexpr double kUpwardGap = 2.8;  // mm on paper: a figure that reads upward has air in it
+constexpr double kOutside = 2;      // mm on paper from the pieces to a dimension beside them
+constexpr double kAir = 0.5;        // mm on paper between a figure and what is next to it
 
 /// One way to draw a gap: where its dimension line runs, and its figure.
 struct Choice {
@@ -71,7 +72,8 @@ std::vector<Choice> choices_across(const Board& board, const Gap& gap) {
         Text<Wall> upward = small_figure(
             board, gap, {middle + board.on_wall(0.36 * kSmallFigureSize), y + lift}, Align::left);
         upward.upward = true;
-        choices.push_back({y, upward, false});
+        if (gap.size * board.options.scale >= kUpwardGap)
+            choices.push_back({y, upward, false});
     }
     return choices;
 }

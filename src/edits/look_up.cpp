@@ -1,5 +1,7 @@
 #include "edits/look_up.h"
 
+#include <algorithm>
+
 namespace wallwright::edits {
 
 using wall::Piece;
@@ -7,7 +9,7 @@ using wall::PieceState;
 using wall::Project;
 
 Result<Piece*> piece_in(Project& project, const wall::PieceId& id) {
-    if (Piece* piece = find_in(project.pieces, id))
+    if (Piece* piece = wall::find_in(project.pieces, id))
         return piece;
     return fail(
         {"pieces/" + id.text, "there is no such piece", "name one that is in the project", ""});

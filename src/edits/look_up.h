@@ -3,21 +3,13 @@
 #pragma once
 
 #include "base/problem.h"
+#include "wall/find_in.h"
 #include "wall/project.h"
 
-#include <algorithm>
 #include <span>
 #include <vector>
 
 namespace wallwright::edits {
-
-/// Null where there is none.
-template <class T>
-T* find_in(std::vector<T>& all, const decltype(T::id)& id) {
-    const auto found =
-        std::find_if(all.begin(), all.end(), [&id](const T& one) { return one.id == id; });
-    return found == all.end() ? nullptr : &*found;
-}
 
 Result<wall::Piece*> piece_in(wall::Project& project, const wall::PieceId& id);
 /// Each once, in the order of the ids.

@@ -5,6 +5,9 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+#include <utility>
+
 namespace wallwright::edits {
 
 using geometry::Point;
@@ -32,6 +35,19 @@ Result<Project> with_sound_outline(Project project) {
     return sound(std::move(project));
 }
 
+std::size_t longest_side(const geometry::Polygon& outline) {
+    const auto rank = [&outline](std::size_t index) {
+        const auto side = geometry::side(outline, index);
+        return std::pair(std::round(geometry::distance(side.from, side.to)),
+                         side.from.y + side.to.y);
+    };
+    std::size_t longest = 0;
+    for (std::size_t i = 1; i < outline.corners.size(); ++i)
+        if (rank(i) > rank(longest))
+            longest = i;
+    return longest;
+}
+
 }  // namespace
 
 Result<Project> move_corner(Project project, std::size_t corner, Point<Wall> to) {
@@ -49,6 +65,11 @@ Result<Project> split_side(Project project, std::size_t side) {
     corners.insert(corners.begin() + static_cast<std::ptrdiff_t>(side) + 1,
                    from + 0.5 * (to - from));
     return with_sound_outline(std::move(project));
+}
+
+Result<Project> add_corner(Project project) {
+    const std::size_t side = longest_side(project.room.outline);
+    return split_side(std::move(project), side);
 }
 
 Result<Project> remove_corner(Project project, std::size_t corner) {

@@ -30,7 +30,7 @@ bool others_share(const Project& project, const Piece& piece) {
 /// The part of that id, or a copy of it under the piece's own name when others have it too.
 template <class T>
 T& own_part(std::vector<T>& parts, const decltype(T::id)& id, bool shared, const PieceId& owner) {
-    T* part = find_in(parts, id);
+    T* part = wall::find_in(parts, id);
     WW_EXPECT(part != nullptr, "every piece has its parts in the project");
     return shared ? add_with_id(parts, T(*part), owner.text) : *part;
 }

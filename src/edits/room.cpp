@@ -32,7 +32,7 @@ Result<Project> change_project(Project project, const std::function<void(Project
 
 Result<Project> change_furniture(Project project, const FurnitureId& id,
                                  const std::function<void(Furniture&)>& change) {
-    Furniture* found = find_in(project.room.furniture, id);
+    Furniture* found = wall::find_in(project.room.furniture, id);
     if (found == nullptr)
         return fail(no_such_thing("furniture", id.text));
     change_by_hand(*found, change);
@@ -41,7 +41,7 @@ Result<Project> change_furniture(Project project, const FurnitureId& id,
 
 Result<Project> change_fixture(Project project, const FixtureId& id,
                                const std::function<void(Fixture&)>& change) {
-    Fixture* found = find_in(project.room.fixtures, id);
+    Fixture* found = wall::find_in(project.room.fixtures, id);
     if (found == nullptr)
         return fail(no_such_thing("fixtures", id.text));
     change_by_hand(*found, change);

@@ -38,6 +38,9 @@ Result<wall::Project> move_corner(wall::Project project, std::size_t corner,
                                   geometry::Point<geometry::Wall> to);
 /// A corner in the middle of the side that begins at corner `side`.
 Result<wall::Project> split_side(wall::Project project, std::size_t side);
+/// A corner in the middle of the longest side, of sides as long in that of the highest, since a
+/// ceiling slopes more often than a floor.
+Result<wall::Project> add_corner(wall::Project project);
 Result<wall::Project> remove_corner(wall::Project project, std::size_t corner);
 /// A flat wall of that size instead of the outline.
 Result<wall::Project> set_wall_size(wall::Project project, wall::Size size);

@@ -112,6 +112,11 @@ Rect<Wall> bounds(const Polygon& polygon) {
     return box;
 }
 
+bool is_rectangle(const Polygon& polygon) {
+    return polygon.corners.size() == 4 &&
+           std::abs(area(polygon) - bounds(polygon).size().area()) < 1;
+}
+
 double distance(P point, const Segment<Wall>& segment) {
     const Vec<Wall> along = segment.to - segment.from;
     const double squared = along.x * along.x + along.y * along.y;

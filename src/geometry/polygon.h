@@ -25,6 +25,8 @@ struct Polygon {
 /// The area in mm2, always positive (shoelace formula).
 double area(const Polygon& polygon);
 Rect<Wall> bounds(const Polygon& polygon);
+/// True for four corners that are those of the bounds.
+bool is_rectangle(const Polygon& polygon);
 Segment<Wall> side(const Polygon& polygon, std::size_t index);
 
 /// True when the point is inside or within kLengthEps of the edge.

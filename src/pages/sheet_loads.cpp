@@ -1,12 +1,12 @@
 #include "pages/sheet_loads.h"
 
 #include "draw/letters.h"
+#include "hanging/needs.h"
 #include "pages/piece_list.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <map>
 
 namespace wallwright::pages {
 
@@ -89,30 +89,16 @@ Table load_table(const wall::Project& project, const std::vector<Hanging>& hangi
     return table;
 }
 
-/// What must be at hand for the planned pieces.
-struct Need {
-    int count = 0;
-    int in_stock = 0;
-};
-
 void add_needs(Flow& flow, const wall::Project& project, const std::vector<Hanging>& hangings) {
-    std::map<std::string, Need> needs;
-    for (const Hanging& hanging : hangings) {
-        const wall::Piece* piece = wall::find(project, hanging.piece);
-        if (piece == nullptr || piece->state != wall::PieceState::planned ||
-            hanging.fixings.empty())
-            continue;
-        Need& need = needs[hanging.fixing_title];
-        need.count += static_cast<int>(hanging.fixings.size());
-        need.in_stock += hanging.from_stock;
-    }
+    const std::vector<hanging::Need> needs = hanging::needs(project, hangings);
     if (needs.empty())
         return;
     constexpr Type kBody{2.2, false};
     flow.add_heading("To have at hand", 2 * line_height(kBody.size));
-    for (const auto& [title, need] : needs)
-        flow.add_text(fmt::format("{} × {}, {} of them in stock", need.count, title, need.in_stock),
-                      kBody);
+    for (const hanging::Need& need : needs)
+        flow.add_text(
+            fmt::format("{} × {}, {} of them in stock", need.count, need.title, need.from_stock),
+            kBody);
 }
 
 void add_pieces(Flow& flow, const wall::Project& project) {

@@ -11,6 +11,7 @@ void material_fields(Io& io, AMaterial& material) {
     io.must("density_low_kg_per_m3", material.density_low);
     io.must("density_high_kg_per_m3", material.density_high);
     io.may("source", material.source);
+    io.may("uses", material.uses);
     io.unknown(material.unknown);
 }
 

@@ -81,7 +81,7 @@ class ObjectReader {
     template <class T>
     void list(std::string_view key, std::vector<T>& into) {
         const Json* found = look_up(key);
-        if (found == nullptr || !expect(key, *found, found->is_array(), "must be a list in [ ]"))
+        if (found == nullptr || !expect(key, *found, found->is_array(), kListWanted))
             return;
         for (const Json& item : *found) {
             const std::string path = path_to(key) + "/" + name_in_list(item, into.size());
@@ -131,8 +131,20 @@ class ObjectReader {
             not_among(key, found,
                       {std::begin(wall::Names<Enum>::values), std::end(wall::Names<Enum>::values)});
     }
+    template <class Enum>
+    void read(std::string_view key, const Json& found, std::vector<Enum>& into) requires requires {
+        wall::Names<Enum>::values;
+    }
+    {
+        if (!expect(key, found, found.is_array(), kListWanted))
+            return;
+        for (const Json& name : found)
+            read(key, name, into.emplace_back());
+    }
     void not_among(std::string_view key, const Json& found,
                    const std::vector<std::string_view>& allowed);
+
+    static constexpr const char* kListWanted = "must be a list in [ ]";
 
     const Json& value_;
     std::string path_;
@@ -193,6 +205,10 @@ class ObjectWriter {
     static bool says_something(const std::string& text) { return !text.empty(); }
     static bool says_something(bool flag) { return flag; }
     template <class T>
+    static bool says_something(const std::vector<T>& values) {
+        return !values.empty();
+    }
+    template <class T>
     static bool says_something(const T&) {
         return true;
     }
@@ -216,6 +232,16 @@ class ObjectWriter {
         wall::Names<Enum>::values;
     }
     { return wall::name_of(value); }
+    template <class Enum>
+    static Json to_json(std::string_view key, const std::vector<Enum>& values) requires requires {
+        wall::Names<Enum>::values;
+    }
+    {
+        Json list = Json::array();
+        for (const Enum value : values)
+            list.push_back(to_json(key, value));
+        return list;
+    }
 
     Json json_ = Json::object();
 };

@@ -159,8 +159,7 @@ void ObjectReader::read(std::string_view key, const Json& found, wall::Colour& i
 }
 
 void ObjectReader::read(std::string_view key, const Json& found, units::LengthUnit& into) {
-    using units::LengthUnit;
-    for (const LengthUnit unit : {LengthUnit::mm, LengthUnit::cm, LengthUnit::inch})
+    for (const units::LengthUnit unit : units::kLengthUnits)
         if (found == units::name_of(unit)) {
             into = unit;
             return;

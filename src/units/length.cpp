@@ -235,7 +235,7 @@ std::string_view name_of(LengthUnit unit) {
 }
 
 Result<LengthUnit> parse_unit(std::string_view name) {
-    for (const LengthUnit unit : {LengthUnit::mm, LengthUnit::cm, LengthUnit::inch})
+    for (const LengthUnit unit : kLengthUnits)
         if (name_of(unit) == name)
             return unit;
     return fail({"", fmt::format("\"{}\" is not a unit this program writes in", name),

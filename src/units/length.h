@@ -9,6 +9,7 @@
 namespace wallwright::units {
 
 enum class LengthUnit { mm, cm, inch };
+inline constexpr LengthUnit kLengthUnits[] = {LengthUnit::mm, LengthUnit::cm, LengthUnit::inch};
 
 inline constexpr double kMmPerInch = 25.4;  ///< Exact by definition (international inch, 1959).
 

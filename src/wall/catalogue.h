@@ -9,13 +9,21 @@
 
 namespace wallwright::wall {
 
+/// A part of a frame by what it is made of.
+enum class MaterialUse { moulding, glazing, backing };
+template <>
+struct Names<MaterialUse> {
+    static constexpr std::string_view values[] = {"moulding", "glazing", "backing"};
+};
+
 struct Material {
     MaterialId id;
     std::string title;
     double density_low = 0;   ///< kg/m3
     double density_high = 0;  ///< kg/m3, not below density_low.
     std::string source;
-    UnknownKeys unknown;
+    std::vector<MaterialUse> uses = {};  ///< What it is sold for; empty where nobody said.
+    UnknownKeys unknown = {};
     bool operator==(const Material&) const = default;
 };
 
@@ -37,6 +45,9 @@ struct FixingType {
     UnknownKeys unknown;
     bool operator==(const FixingType&) const = default;
 };
+
+/// True for what is sold for that part, and for what may be any.
+bool suits(const Material& material, MaterialUse use);
 
 /// True for what makes a hole.
 constexpr bool pierces(FixingKind kind) {

@@ -1,6 +1,7 @@
 #include "wall/project.h"
 
 #include "base/contract.h"
+#include "wall/find_in.h"
 
 #include <algorithm>
 
@@ -8,21 +9,12 @@ namespace wallwright::wall {
 
 namespace {
 
-template <class T, class IdType>
-const T* find_in(const std::vector<T>& all, const IdType& id) {
-    const auto found =
-        std::find_if(all.begin(), all.end(), [&id](const T& one) { return one.id == id; });
-    return found == all.end() ? nullptr : &*found;
-}
-
 template <class T>
 void put(std::vector<T>& into, const T& record) {
-    const auto found = std::find_if(into.begin(), into.end(),
-                                    [&record](const T& one) { return one.id == record.id; });
-    if (found == into.end())
-        into.push_back(record);
-    else
+    if (T* found = find_in(into, record.id))
         *found = record;
+    else
+        into.push_back(record);
 }
 
 void put_size(std::vector<NamedSize>& into, const NamedSize& record) {
@@ -38,6 +30,10 @@ const Material* find(const Catalogue& catalogue, const MaterialId& id) {
 
 const FixingType* find(const Catalogue& catalogue, const FixingTypeId& id) {
     return find_in(catalogue.fixings, id);
+}
+
+bool suits(const Material& material, MaterialUse use) {
+    return material.uses.empty() || std::ranges::find(material.uses, use) != material.uses.end();
 }
 
 Catalogue with_own(Catalogue general, const Catalogue& own) {
@@ -67,6 +63,12 @@ const Mount* find(const Project& project, const MountId& id) {
 const Print* find(const Project& project, const PrintId& id) {
     return find_in(project.prints, id);
 }
+const Furniture* find(const Project& project, const FurnitureId& id) {
+    return find_in(project.room.furniture, id);
+}
+const Fixture* find(const Project& project, const FixtureId& id) {
+    return find_in(project.room.fixtures, id);
+}
 
 const Frame& frame_of(const Project& project, const Piece& piece) {
     const Frame* frame = find(project, piece.frame);
@@ -75,8 +77,11 @@ const Frame& frame_of(const Project& project, const Piece& piece) {
 }
 
 Size outside_size(const Project& project, const Piece& piece) {
-    const Size upright = frame_of(project, piece).outside;
-    return piece.turned ? upright.turned() : upright;
+    return outside_size(frame_of(project, piece), piece);
+}
+
+Size outside_size(const Frame& frame, const Piece& piece) {
+    return piece.turned ? frame.outside.turned() : frame.outside;
 }
 
 std::optional<Rect<Wall>> place_of(const Project& project, const Piece& piece) {

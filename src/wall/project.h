@@ -74,11 +74,14 @@ const Piece* find(const Project& project, const PieceId& id);
 const Frame* find(const Project& project, const FrameId& id);
 const Mount* find(const Project& project, const MountId& id);
 const Print* find(const Project& project, const PrintId& id);
+const Furniture* find(const Project& project, const FurnitureId& id);
+const Fixture* find(const Project& project, const FixtureId& id);
 
 /// The frame of a piece; a project without it breaks the contract that `faults` checks.
 const Frame& frame_of(const Project& project, const Piece& piece);
 /// Outside size as it hangs.
 Size outside_size(const Project& project, const Piece& piece);
+Size outside_size(const Frame& frame, const Piece& piece);
 /// Where the piece is on the wall; empty while it waits.
 std::optional<Rect<Wall>> place_of(const Project& project, const Piece& piece);
 

@@ -36,6 +36,8 @@ bool has_done(Person& person, ActionId id) {
         case ActionId::demo:
             return state.session.kept().title != "Hall";
         case ActionId::save:
+            return !person.has_dialog() && state.session.is_saved() && state.session.notice &&
+                   state.session.notice->text == "Saved hall.json";
         case ActionId::save_as:
             return asks_for(person, For::save);
         case ActionId::import_frames:
@@ -55,7 +57,7 @@ bool has_done(Person& person, ActionId id) {
         case ActionId::fit:
             return state.fitted;
         case ActionId::type:
-            return state.type_wanted;
+            return ImGui::GetIO().WantTextInput;
         case ActionId::step_room:
             return state.step == desk::Step::room;
         case ActionId::step_pieces:
@@ -89,6 +91,8 @@ TEST_CASE("Each key does what the list of keys says") {
             continue;
         CAPTURE(one.name, one.key);
         Person person(hall());
+        REQUIRE(save_to(person.state, person.folder.file("hall.json")));
+        person.state.session.notice.reset();
         person.state.fitted = false;
         person.state.step = one.id == ActionId::step_room ? desk::Step::hang : desk::Step::room;
         if (one.id == ActionId::step_room)
@@ -203,4 +207,81 @@ TEST_CASE("A table of frames joins the wall as one step") {
     CHECK(person.state.session.kept().pieces.size() == 3);
     person.window.key("Ctrl+Z");
     CHECK(person.state.session.kept().pieces.size() == 1);
+}
+
+TEST_CASE("A file that another program changed is asked about before it is written over") {
+    Person person(hall());
+    const std::string file = person.folder.file("hall.json");
+    REQUIRE(save_to(person.state, file));
+    person.work();
+    test::write_whole(file, "of another program");
+    SECTION("and a second save replaces it") {
+        person.window.key("Ctrl+S");
+        CHECK(test::read_whole(file) == "of another program");
+        CHECK(person.state.session.notice->is_problem);
+        CHECK_FALSE(person.state.session.is_saved());
+        person.window.key("Ctrl+S");
+        CHECK(person.state.session.is_saved());
+    }
+    SECTION("but not twice, when its name was chosen anew and confirmed") {
+        person.window.key("Ctrl+Shift+S");
+        person.window.key("Enter");
+        REQUIRE(person.has_dialog());
+        CHECK(test::read_whole(file) == "of another program");
+        person.window.key("Enter");
+        CHECK_FALSE(person.has_dialog());
+    }
+    if (!person.state.session.is_saved())
+        FAIL("it was not saved in the end");
+    CHECK(desk::open(file)->kept().title == "Hall, north");
+}
+
+TEST_CASE("Nudges in quick succession are one step, after a rest another") {
+    Person person(hall());
+    person.state.session.selection.set(wall::PieceId{"kelp"});
+    const auto x = [&person] { return person.state.session.kept().pieces[0].at->x; };
+    person.window.key("Right");
+    person.window.key("Right");
+    SECTION("a second and more") {
+        person.window.rest(1.5F);
+        person.window.key("Right");
+        person.window.key("Ctrl+Z");
+        CHECK(x() == 1002);
+    }
+    SECTION("less than a second") {
+        person.window.rest(0.5F);
+        person.window.key("Right");
+        person.window.key("Ctrl+Z");
+        CHECK(x() == 1000);
+    }
+}
+
+TEST_CASE("Without a home, and in a working folder that is gone, dialogs begin at the root") {
+    Person person(hall());
+    person.state.last_folder.clear();
+    const OwnVariable home("HOME", "");
+    const std::filesystem::path before = std::filesystem::current_path();
+    std::filesystem::create_directory(person.folder.file("gone"));
+    std::filesystem::current_path(person.folder.file("gone"));
+    std::filesystem::remove(person.folder.file("gone"));
+    ask_for_file(person.state, For::open);
+    std::filesystem::current_path(before);
+    REQUIRE(person.dialog<FileDialog>() != nullptr);
+    CHECK(person.dialog<FileDialog>()->folder == "/");
+}
+
+TEST_CASE("A drag is given up when another window takes the keyboard") {
+    Person person(hall());
+    const ItemBox& box = person.window.item("wall/kelp");
+    const ImVec2 middle{(box.min.x + box.max.x) / 2, (box.min.y + box.max.y) / 2};
+    person.window.move_to(middle);
+    person.window.press();
+    person.window.move_to({middle.x + 60, middle.y});
+    REQUIRE(person.state.session.has_preview());
+    person.window.lose_focus();
+    CHECK_FALSE(person.state.session.has_preview());
+    CHECK_FALSE(person.state.pointer.is_busy());
+    person.window.move_to({middle.x + 90, middle.y});
+    person.window.release();
+    CHECK(person.state.session.kept() == hall());
 }

@@ -114,6 +114,18 @@ TEST_CASE("Words that are no size stay in the start dialog with the reason") {
     CHECK(person.state.session.kept().title == "Hall");
 }
 
+TEST_CASE("Escape in a list that is dropped down closes the list, and then the dialog") {
+    Person person(hall());
+    person.window.key("Ctrl+N");
+    person.window.click("start/unit");
+    REQUIRE(person.window.has("start/unit/1"));
+    person.window.key("Escape");
+    CHECK_FALSE(person.window.has("start/unit/1"));
+    CHECK(person.has_dialog());
+    person.window.key("Escape");
+    CHECK_FALSE(person.has_dialog());
+}
+
 TEST_CASE("A typed name gets its ending, and Enter saves") {
     Person person(hall());
     person.window.key("Ctrl+S");

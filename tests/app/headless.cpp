@@ -110,6 +110,8 @@ void Headless::frame() {
     ui.probe.begin_frame();
     ImGui::NewFrame();
     io.DeltaTime = 1.0F / 60;
+    if (input_.take_focus_lost() && on_focus_lost)
+        on_focus_lost();
     for (const std::string& pressed : input_.take_keys())
         if (on_key)
             on_key(pressed);
@@ -159,9 +161,16 @@ ImVec2 Headless::middle_in_sight(const std::string& name) {
     throw std::runtime_error(fmt::format("\"{}\" could not be scrolled into sight", name));
 }
 
-void Headless::pause() {
-    ImGui::GetIO().DeltaTime = 0.5F;
+void Headless::rest(float seconds) {
+    ImGui::GetIO().DeltaTime = seconds;
     frame();
+}
+
+void Headless::lose_focus() {
+    sf::Event event{};
+    event.type = sf::Event::LostFocus;
+    push(event);
+    settle();
 }
 
 void Headless::move_to(ImVec2 at) {

@@ -25,6 +25,8 @@ class Headless {
     Ui ui;
     /// Told each key that was pressed, before the frame is drawn; may stay empty.
     std::function<void(std::string_view)> on_key;
+    /// Told when another window took the keyboard, before the keys; may stay empty.
+    std::function<void()> on_focus_lost;
 
     /// Draws one frame, and from now on draws this.
     void frame(const Draw& draw);
@@ -61,8 +63,10 @@ class Headless {
 
     /// Puts an event into the queue and draws nothing.
     void push(const sf::Event& event) { input_.push(event); }
-    /// As Input::take_focus_lost.
-    [[nodiscard]] bool take_focus_lost() { return input_.take_focus_lost(); }
+    /// Nothing happens for so many seconds.
+    void rest(float seconds);
+    /// Another window takes the keyboard.
+    void lose_focus();
 
   private:
     void push_button(bool down, sf::Mouse::Button button);
@@ -70,7 +74,7 @@ class Headless {
     void push_modifiers(bool down, const sf::Event::KeyEvent& modifiers);
     void push_text(std::string_view text);
     /// Longer than a double click takes.
-    void pause();
+    void pause() { rest(0.5F); }
     [[nodiscard]] ImVec2 middle_in_sight(const std::string& name);
 
     ImGuiContext* context_ = nullptr;

@@ -1,13 +1,11 @@
 #include "app/actions.h"
-#include "app/headless.h"
 #include "app/panels/panels.h"
 #include "base/random.h"
+#include "person.h"
 #include "support/command.h"
 #include "wall/validity.h"
 
 #include <catch2/catch.hpp>
-
-#include <cstdlib>
 
 using namespace wallwright;
 using namespace wallwright::app;
@@ -25,6 +23,8 @@ class Monkey {
     explicit Monkey(std::uint64_t seed) : random_(seed) {}
 
     sf::Event next(const Items& items) {
+        if (random_.below(50) == 0)
+            return away();
         switch (random_.below(10)) {
             case 0:
             case 1:
@@ -84,6 +84,12 @@ class Monkey {
         event.text.unicode = kLetters[random_.below(std::size(kLetters) - 1)];
         return event;
     }
+    /// The pointer leaves the window, or another window takes the keyboard.
+    sf::Event away() {
+        sf::Event event{};
+        event.type = random_.below(2) == 0 ? sf::Event::MouseLeft : sf::Event::LostFocus;
+        return event;
+    }
     sf::Event wheel() {
         sf::Event event{};
         event.type = sf::Event::MouseWheelScrolled;
@@ -111,12 +117,13 @@ void stay_at_the_wall(State& state, int event) {
 
 TEST_CASE("Twenty thousand random events neither crash the app nor spoil or lose the work") {
     const test::ScratchFolder home;
-    setenv("XDG_CONFIG_HOME", home.path().c_str(), 1);
+    const OwnSettings settings(home.path());
     auto demo = desk::demo_wall();
     REQUIRE(demo);
     State state{desk::Session(*demo, {}, desk::demo_folder()), {}};
     Headless window(kWindow);
     window.on_key = [&state](std::string_view key) { press_key(state, key); };
+    window.on_focus_lost = [&state] { state.pointer.cancel(state.session); };
     window.frame([&state](Ui& ui) { parts(ui, state); });
     Monkey monkey(20261125);
     wall::Project last = state.session.kept();
@@ -141,6 +148,8 @@ TEST_CASE("Twenty thousand random events neither crash the app nor spoil or lose
     for (; state.session.history().can_undo(); ++undone)
         state.session.undo();
     CHECK(undone > 0);
+    REQUIRE(steps < static_cast<int>(edits::History::kMost));
+    CHECK(state.session.kept() == *demo);
     for (; undone > 0; --undone)
         state.session.redo();
     CHECK(state.session.kept() == end);

@@ -58,8 +58,8 @@ TEST_CASE("A word that cannot be used is told in one line, with status 2") {
     const auto words = GENERATE(
         std::vector<const char*>{"--size", "large"}, std::vector<const char*>{"--size", "0x800"},
         std::vector<const char*>{"--size", "12800000x8"}, std::vector<const char*>{"--scale", "9"},
-        std::vector<const char*>{"--step", "paint"}, std::vector<const char*>{"--colour"},
-        std::vector<const char*>{"a.json", "b.json"});
+        std::vector<const char*>{"--scale", "nan"}, std::vector<const char*>{"--step", "paint"},
+        std::vector<const char*>{"--colour"}, std::vector<const char*>{"a.json", "b.json"});
     const Parsed parsed = parse(words);
     REQUIRE(std::holds_alternative<int>(parsed.result));
     CHECK(std::get<int>(parsed.result) == 2);

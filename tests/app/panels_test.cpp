@@ -236,6 +236,19 @@ TEST_CASE("The wanted gap is typed where the arrangement is shown") {
     CHECK(scene.session().project().style.gap == 50);
 }
 
+TEST_CASE("The fixings in the drawer are counted where they are needed") {
+    wall::Project project = scenes::wall_of(3000, 2400);
+    scenes::add_piece(project, "kelp", {1000, 1300}, {400, 500}).fixing =
+        wall::FixingTypeId{"strip_large"};
+    Scene scene{desk::Session(project)};
+    scene.show(Step::hang);
+    scene.hands.fill_in("hang/stock/strip_large", "12");
+    CHECK(scene.session().project().stock == std::vector<wall::Stock>{{{"strip_large"}, 12, {}}});
+    CHECK(scene.session().history().undo_label() == "Count the fixings");
+    scene.hands.fill_in("hang/stock/strip_large", "0");
+    CHECK(scene.session().project() == project);
+}
+
 TEST_CASE("A mount is put in and taken out by its switch") {
     wall::Project project = scenes::wall_of(3000, 2400);
     scenes::add_piece(project, "kelp", {500, 1300}, {400, 500});

@@ -13,22 +13,6 @@ namespace wallwright::app {
 
 namespace {
 
-constexpr const char* kSettings = "XDG_CONFIG_HOME";
-
-void draw(Ui& ui, State& state) {
-    ImGui::SetNextWindowPos({0, 0});
-    ImGui::SetNextWindowSize(ImGui::GetIO().DisplaySize);
-    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
-    ImGui::Begin("root", nullptr,
-                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove |
-                     ImGuiWindowFlags_NoBringToFrontOnFocus);
-    ImGui::PopStyleVar();
-    top_bar(ui, state);
-    status_bar(ui, state);
-    dialogs(ui, state);
-    ImGui::End();
-}
-
 bool begins(const std::string& name, const std::string& prefix) {
     return name.compare(0, prefix.size(), prefix) == 0;
 }
@@ -47,17 +31,17 @@ bool cover(const ItemBox& one, const ItemBox& other) {
 
 }  // namespace
 
-OwnSettings::OwnSettings(const std::string& folder) {
-    if (const char* before = std::getenv(kSettings))
+OwnVariable::OwnVariable(const char* name, const std::string& value) : name_(name) {
+    if (const char* before = std::getenv(name))
         before_ = before;
-    setenv(kSettings, folder.c_str(), 1);
+    setenv(name, value.c_str(), 1);
 }
 
-OwnSettings::~OwnSettings() {
+OwnVariable::~OwnVariable() {
     if (before_)
-        setenv(kSettings, before_->c_str(), 1);
+        setenv(name_, before_->c_str(), 1);
     else
-        unsetenv(kSettings);
+        unsetenv(name_);
 }
 
 Person::Person(wall::Project project, ImVec2 size, float scale)
@@ -66,7 +50,8 @@ Person::Person(wall::Project project, ImVec2 size, float scale)
       window(size, scale) {
     state.last_folder = folder.path();
     window.on_key = [this](std::string_view key) { press_key(state, key); };
-    window.frame([this](Ui& ui) { draw(ui, state); });
+    window.on_focus_lost = [this] { state.pointer.cancel(state.session); };
+    window.frame([this](Ui& ui) { parts(ui, state); });
     window.settle();
 }
 

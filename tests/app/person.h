@@ -1,4 +1,4 @@
-// A person at the bars and the dialogs, with settings in a folder of their own.
+// A person at the whole window, with settings in a folder of their own.
 #pragma once
 
 #include "app/state.h"
@@ -7,16 +7,28 @@
 
 namespace wallwright::app {
 
-/// $XDG_CONFIG_HOME for as long as it is there.
-class OwnSettings {
+/// A variable of the environment for as long as this is there.
+class OwnVariable {
   public:
-    explicit OwnSettings(const std::string& folder);
-    ~OwnSettings();
-    OwnSettings(const OwnSettings&) = delete;
-    OwnSettings& operator=(const OwnSettings&) = delete;
+    OwnVariable(const char* name, const std::string& value);
+    ~OwnVariable();
+    OwnVariable(const OwnVariable&) = delete;
+    OwnVariable& operator=(const OwnVariable&) = delete;
 
   private:
+    const char* name_;
     std::optional<std::string> before_;
+};
+
+/// Settings and recovery in a folder of their own.
+class OwnSettings {
+  public:
+    explicit OwnSettings(const std::string& folder)
+        : config_("XDG_CONFIG_HOME", folder), state_("XDG_STATE_HOME", folder + "/state") {}
+
+  private:
+    OwnVariable config_;
+    OwnVariable state_;
 };
 
 class Person {

@@ -130,6 +130,25 @@ TEST_CASE("Width and height are typed in one field") {
     CHECK(given == wall::Size{300, 400});
 }
 
+TEST_CASE("A count is a whole number within its range") {
+    Headless hands;
+    std::vector<int> given;
+    hands.frame(in_column([&given](Ui& ui) {
+        if (const auto typed = app::count_row(ui, "test/count", "How many", 1, "", {1, 60}))
+            given.push_back(*typed);
+    }));
+    hands.settle();
+    for (const char* words : {"61", "0", "-3", "2.5", "many", "99999999999"}) {
+        hands.fill_in("test/count", words);
+        INFO(words);
+        CHECK(hands.has("test/count/reason"));
+        hands.key("Escape");
+    }
+    CHECK(given.empty());
+    hands.fill_in("test/count", "60");
+    CHECK(given == std::vector<int>{60});
+}
+
 TEST_CASE("A measure that may be missing can be taken away again") {
     Headless hands;
     std::optional<app::OptionalLength> given;

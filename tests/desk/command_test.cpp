@@ -142,42 +142,6 @@ TEST_CASE("All pieces are selected, or nothing, and no step comes of it") {
     CHECK_FALSE(session.history().can_undo());
 }
 
-TEST_CASE("Arrows move a piece by 1 mm and with Shift by 10, and a held key is one step") {
-    Session session = with(row(), {kKelp});
-    run(session, CommandId::nudge_left);
-    run(session, CommandId::nudge_up);
-    run(session, CommandId::nudge_up_far);
-    CHECK(at(session, kKelp) == Point{999, 1311});
-    CHECK(step(session) == "Move Kelp");
-    run(session, CommandId::nudge_right_far);
-    run(session, CommandId::nudge_down);
-    run(session, CommandId::nudge_down_far);
-    run(session, CommandId::nudge_left_far);
-    CHECK(at(session, kKelp) == Point{999, 1300});
-    run(session, CommandId::undo);
-    CHECK(session.kept() == row());
-}
-
-TEST_CASE("Nudges of another piece are another step") {
-    Session session = with(row(), {kKelp});
-    run(session, CommandId::nudge_right);
-    session.selection.set(Thing(kDune));
-    run(session, CommandId::nudge_right);
-    run(session, CommandId::undo);
-    CHECK(at(session, kKelp) == Point{1001, 1300});
-    CHECK(at(session, kDune) == Point{1400, 1310});
-}
-
-TEST_CASE("In inches a nudge is 1/16 and with Shift 1/2 in") {
-    wall::Project project = row();
-    project.unit = units::LengthUnit::inch;
-    Session session = with(project, {kKelp});
-    run(session, CommandId::nudge_right);
-    CHECK(at(session, kKelp).x == Approx(1001.5875));
-    run(session, CommandId::nudge_up_far);
-    CHECK(at(session, kKelp).y == Approx(1312.7));
-}
-
 TEST_CASE("Of a mixed selection what waits on the floor stays there when the rest moves") {
     Session session = with(row(), {kTide, kKelp, kDune});
     run(session, CommandId::nudge_up);

@@ -160,6 +160,45 @@ TEST_CASE("A full path of a picture stays when the file goes elsewhere") {
     CHECK(open(folder.file("new/wall.json")).value().kept().prints.front().picture == picture);
 }
 
+TEST_CASE("A file that another program changed is replaced only when the person says it again") {
+    const ScratchFolder folder;
+    const std::string file = folder.file("wall.json");
+    Session first(with_picture(""));
+    REQUIRE(save(first, file));
+    Session session = open(file).value();
+    session.mark_unsaved();
+    SECTION("after it was opened here, and each change anew") {
+        for (const char* theirs : {"theirs", "theirs again"}) {
+            write_whole(file, theirs);
+            const Outcome outcome = save(session, file);
+            REQUIRE_FALSE(outcome);
+            CHECK(outcome.error().where == file);
+            CHECK(read_whole(file) == theirs);
+            CHECK_FALSE(session.is_saved());
+        }
+        CHECK(save(session, file));
+    }
+    SECTION("after it was saved here") {
+        REQUIRE(save(session, file));
+        session.mark_unsaved();
+        write_whole(file, "theirs");
+        CHECK_FALSE(save(session, file));
+        CHECK(save(session, file));
+    }
+    SECTION("unless it was asked before") {
+        write_whole(file, "theirs");
+        CHECK(save(session, file, IfChanged::replace));
+    }
+    SECTION("but one that is as it was, or gone, is written at once") {
+        write_whole(file, read_whole(file));
+        CHECK(save(session, file));
+        fs::remove(file);
+        CHECK(save(session, file));
+    }
+    CHECK(session.is_saved());
+    CHECK(open(file).value().kept() == session.kept());
+}
+
 TEST_CASE("A wall that cannot be written stays unsaved under its old name") {
     const ScratchFolder folder;
     Session session(with_picture(""), folder.file("wall.json"));
@@ -207,4 +246,11 @@ TEST_CASE("Settings and state live where the XDG specification says") {
     const Variable state("XDG_STATE_HOME", nullptr);
     CHECK(settings_folder() == "/home/someone/.config/wallwright");
     CHECK(state_folder() == "/home/someone/.local/state/wallwright");
+}
+
+TEST_CASE("Without a home and without a folder for passing things there is still a full path") {
+    const Variable home("HOME", nullptr);
+    const Variable config("XDG_CONFIG_HOME", nullptr);
+    const Variable passing("TMPDIR", "/no/such/folder");
+    CHECK(settings_folder() == "/tmp/wallwright");
 }

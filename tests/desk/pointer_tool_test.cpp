@@ -1,5 +1,6 @@
 #include "desk/pointer_tool.h"
 
+#include "desk/command.h"
 #include "desk/hand.h"
 #include "support/scenes.h"
 
@@ -273,4 +274,16 @@ TEST_CASE("Hovering says what would be taken and what the hand can do") {
     it.step = Step::room;
     it.move({6000, 2400});
     CHECK(it.tool.cursor() == Cursor::move);
+}
+
+TEST_CASE("Nudges before and after a press at the wall are steps of their own") {
+    Hand it = hand();
+    it.click(kKelp);
+    const Command& nudge = command(CommandId::nudge_right);
+    nudge.run(it.session);
+    it.click(kDune);
+    it.click(kKelp);
+    nudge.run(it.session);
+    it.session.undo();
+    CHECK(it.place("kelp").left() == 301);
 }

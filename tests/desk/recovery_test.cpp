@@ -131,6 +131,12 @@ TEST_CASE("What cannot be read stays on the disk and is not offered") {
     CHECK(fs::exists(folder.file("1-1.json")));
 }
 
+TEST_CASE("Where the folder is no folder, nothing is offered") {
+    const ScratchFolder folder;
+    write_whole(folder.file("state"), "no folder");
+    CHECK(Recovery(folder.file("state")).found().empty());
+}
+
 TEST_CASE("A folder that cannot be made is a problem that names it") {
     const ScratchFolder folder;
     write_whole(folder.file("file"), "");

@@ -110,6 +110,12 @@ TEST_CASE("A side is split in its middle, the last one too") {
     CHECK(last[4] == Point<Wall>{0, 1200});
 }
 
+TEST_CASE("A corner is added to the longest side, to the ceiling before the floor") {
+    CHECK(corners(edits::add_corner(furnished()))[3] == Point<Wall>{1800, 2400});
+    Project high = scenes::wall_of(2000, 2400);
+    CHECK(corners(edits::add_corner(high))[2] == Point<Wall>{2000, 1200});
+}
+
 TEST_CASE("A split side's corner can be taken out again, but three must stay") {
     const Project split = edits::split_side(furnished(), 1).value();
     CHECK(edits::remove_corner(split, 2).value() == furnished());

@@ -27,6 +27,14 @@ TEST_CASE("The area of an outline does not depend on which way round it is given
     CHECK(area(kAttic) == Approx(4000.0 * 2400 - 1500.0 * 1200 / 2));
 }
 
+TEST_CASE("A flat wall is a rectangle; one with a slope, a step or a corner more is not") {
+    CHECK(is_rectangle(kFlat));
+    CHECK_FALSE(is_rectangle(kAttic));
+    CHECK_FALSE(is_rectangle(kStair));
+    CHECK_FALSE(is_rectangle({{{0, 0}, {3600, 0}, {3600, 1800}, {0, 2400}}}));
+    CHECK_FALSE(is_rectangle({{{0, 0}, {1800, 0}, {3600, 0}, {3600, 2400}, {0, 2400}}}));
+}
+
 TEST_CASE("A frame under a sloping ceiling is inside only when its corner clears the slope") {
     CHECK(contains(kAttic, at(2500, 1000, 300, 400)));
     CHECK_FALSE(contains(kAttic, at(3500, 1000, 300, 900)));

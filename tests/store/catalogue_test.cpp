@@ -104,6 +104,21 @@ TEST_CASE("Every material that a new frame, mount or print starts with is in the
         CHECK(find(built_in_catalogue(), id) != nullptr);
 }
 
+TEST_CASE("Every material says what it is sold for, among it what a new frame is made of") {
+    const wall::Catalogue& catalogue = built_in_catalogue();
+    for (const auto& material : catalogue.materials) {
+        INFO(material.id.text);
+        CHECK_FALSE(material.uses.empty());
+    }
+    const wall::Frame frame;
+    CHECK(suits(*find(catalogue, frame.moulding), wall::MaterialUse::moulding));
+    CHECK(suits(*find(catalogue, frame.glazing.material), wall::MaterialUse::glazing));
+    CHECK(suits(*find(catalogue, frame.backing.material), wall::MaterialUse::backing));
+    CHECK_FALSE(suits(*find(catalogue, MaterialId{"glass"}), wall::MaterialUse::moulding));
+    CHECK_FALSE(suits(*find(catalogue, MaterialId{"foam_board"}), wall::MaterialUse::moulding));
+    CHECK_FALSE(suits(*find(catalogue, MaterialId{"oak"}), wall::MaterialUse::backing));
+}
+
 TEST_CASE("A name in inches or centimetres says its own size") {
     const std::regex name(R"re(([\d.]+)x([\d.]+)(in|cm))re");
     int named = 0;
@@ -214,6 +229,13 @@ TEST_CASE("A mistake in a catalogue is named with its record, and nothing of the
     CHECK(complaint(R"({"fixings": [{"id": "nail", "kind": "nail"}]})") ==
           "own.json: fixings/nail/kind: must be one of \"strip_pair\", \"nail_hook\", \"screw\", "
           "got \"nail\"");
+    CHECK(complaint(R"({"materials": [{"id": "elm", "density_low_kg_per_m3": 500,
+                       "density_high_kg_per_m3": 600, "uses": ["floor"]}]})") ==
+          "own.json: materials/elm/uses: must be one of \"moulding\", \"glazing\", \"backing\", "
+          "got \"floor\"");
+    CHECK(complaint(R"({"materials": [{"id": "elm", "density_low_kg_per_m3": 500,
+                       "density_high_kg_per_m3": 600, "uses": "floor"}]})") ==
+          "own.json: materials/elm/uses: must be a list in [ ], got \"floor\"");
     CHECK(complaint("{").starts_with("own.json:1: the text ends before its JSON does"));
     wall::Catalogue catalogue;
     const char* upside_down =

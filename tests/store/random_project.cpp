@@ -193,6 +193,7 @@ Catalogue own() {
                         number(100, 500),
                         number(500, 900),
                         text(),
+                        some(3, [](int) { return any_of<MaterialUse>(); }),
                         unknown()};
     });
     own.fixings = some(2, [](int i) {

@@ -84,6 +84,8 @@ TEST_CASE("What a schema cannot say is refused by the reader alone") {
 }
 
 TEST_CASE("The schema lists the same names as the program") {
+    const json& material = schema_text().at("definitions").at("material").at("properties");
+    CHECK(material.at("uses").at("items").at("enum") == names<wall::MaterialUse>());
     CHECK(names_in_schema("room", "surface") == names<wall::Surface>());
     CHECK(names_in_schema("room", "use") == names<wall::RoomUse>());
     CHECK(names_in_schema("room", "cable_practice") == names<wall::CablePractice>());

@@ -44,6 +44,24 @@ TEST_CASE("A piece takes the size of its frame, and swaps it when turned") {
     CHECK(place_of(project, project.pieces[0]) == Rect<Wall>::at({1000, 1300}, {400, 300}));
 }
 
+TEST_CASE("Furniture and fixtures are found by their ids") {
+    Project project = small_project();
+    project.room.furniture.push_back({{"sofa"}, FurnitureType::sofa, "", {}, {}, {}});
+    project.room.fixtures.push_back({{"door"}, FixtureType::door, "", {}, {}});
+    CHECK(find(project, FurnitureId{"sofa"}) == &project.room.furniture[0]);
+    CHECK(find(project, FixtureId{"door"}) == &project.room.fixtures[0]);
+    CHECK(find(project, FurnitureId{"door"}) == nullptr);
+    CHECK(find(project, FixtureId{"sofa"}) == nullptr);
+}
+
+TEST_CASE("A material suits what it is sold for, and anything where nobody said") {
+    Material board;
+    CHECK(suits(board, MaterialUse::glazing));
+    board.uses = {MaterialUse::moulding, MaterialUse::backing};
+    CHECK(suits(board, MaterialUse::backing));
+    CHECK_FALSE(suits(board, MaterialUse::glazing));
+}
+
 TEST_CASE("A waiting piece has no place on the wall, whatever it remembers") {
     Project project = small_project();
     project.pieces[0].state = PieceState::waiting;

@@ -1,10 +1,10 @@
 #include "app/panels/bar_button.h"
 
 #include "app/panels/panels.h"
+#include "app/row.h"
 #include "app/widgets.h"
 
 #include <algorithm>
-#include <cfloat>
 
 namespace wallwright::app {
 
@@ -19,9 +19,7 @@ ImFont* font_of(const Ui& ui, const BarButton& button) {
 }
 
 float width_of(const Ui& ui, const BarButton& button) {
-    ImFont* font = font_of(ui, button);
-    return font->CalcTextSizeA(font->FontSize, FLT_MAX, 0, button.words.c_str()).x +
-           ui.px(2 * kPadding);
+    return width_in(font_of(ui, button), button.words) + ui.px(2 * kPadding);
 }
 
 void push_colours(const Ui& ui, const BarButton& button) {

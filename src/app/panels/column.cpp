@@ -33,6 +33,17 @@ void subject_panel(Ui& ui, State& state) {
         step_panel(ui, state);
 }
 
+/// The lower edge of the window pales: there is more below.
+void fade_out(const Ui& ui) {
+    const ImVec2 from = ImGui::GetWindowPos();
+    const ImVec2 to{from.x + ImGui::GetWindowWidth(), from.y + ImGui::GetWindowHeight()};
+    const ImU32 panel = ui.theme().panel;
+    const ImU32 clear = panel & ~IM_COL32_A_MASK;
+    ImGui::GetWindowDrawList()->AddRectFilledMultiColor(
+        {from.x, to.y - ui.px(28)}, {to.x - ImGui::GetStyle().ScrollbarSize, to.y}, clear, clear,
+        panel, panel);
+}
+
 /// Scrolls by itself, so that the findings stay in sight. As high as it was asked for, or as what
 /// it holds; gives that, px.
 float subject(Ui& ui, State& state, float height) {
@@ -42,6 +53,8 @@ float subject(Ui& ui, State& state, float height) {
     subject_panel(ui, state);
     ui.memory.focus_next_field = false;
     const float needed = ImGui::GetCursorPosY() + ImGui::GetStyle().WindowPadding.y;
+    if (ImGui::GetScrollY() < ImGui::GetScrollMaxY())
+        fade_out(ui);
     ImGui::EndChild();
     return needed;
 }

@@ -1,17 +1,10 @@
 #include "app/panels/dialog_parts.h"
 
+#include "app/row.h"
+
 #include <algorithm>
-#include <cfloat>
 
 namespace wallwright::app {
-
-namespace {
-
-float width_in(ImFont* font, const std::string& words) {
-    return font->CalcTextSizeA(font->FontSize, FLT_MAX, 0, words.c_str()).x;
-}
-
-}  // namespace
 
 void dialog_title(Ui& ui, const std::string& words) {
     ImGui::PushFont(ui.fonts.title);

@@ -3,10 +3,10 @@
 #include "app/panels/panels.h"
 #include "app/scoped.h"
 #include "edits/room.h"
+#include "edits/stock.h"
+#include "hanging/needs.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace wallwright::app {
 
@@ -58,57 +58,19 @@ void tape_row(Ui& ui, desk::Session& session) {
                [tape](Project& project) { project.tape = wall::TapeClass(*tape); });
 }
 
-/// What must be at hand for the planned pieces.
-struct Need {
-    wall::FixingTypeId type;
-    std::string title;
-    int count = 0;
-    int in_stock = 0;
-};
-
-std::vector<Need> needs_of(const Project& project, const rules::Assessment& found) {
-    std::vector<Need> needs;
-    for (const hanging::Hanging& hanging : found.hangings) {
-        const wall::Piece* piece = wall::find(project, hanging.piece);
-        if (piece == nullptr || piece->state != wall::PieceState::planned ||
-            hanging.fixings.empty())
-            continue;
-        const wall::FixingTypeId& type = hanging.fixings.front().type;
-        auto need = std::ranges::find(needs, type, &Need::type);
-        if (need == needs.end())
-            need = needs.insert(needs.end(), {type, hanging.fixing_title});
-        need->count += static_cast<int>(hanging.fixings.size());
-    }
-    for (Need& need : needs) {
-        const auto stock = std::ranges::find(project.stock, need.type, &wall::Stock::fixing);
-        need.in_stock = stock == project.stock.end() ? 0 : stock->count;
-    }
-    return needs;
-}
-
-void set_stock(Project& project, const wall::FixingTypeId& type, int count) {
-    const auto stock = std::ranges::find(project.stock, type, &wall::Stock::fixing);
-    if (stock != project.stock.end() && count == 0)
-        project.stock.erase(stock);
-    else if (stock != project.stock.end())
-        stock->count = count;
-    else if (count > 0)
-        project.stock.push_back({type, count, {}});
-}
-
 void needs_rows(Ui& ui, desk::Session& session) {
-    const std::vector<Need> needs = needs_of(session.project(), session.assessment());
+    const std::vector<hanging::Need> needs =
+        hanging::needs(session.project(), session.assessment().hangings);
     if (needs.empty())
         return;
     heading(ui, "To have at hand");
-    for (const Need& need : needs) {
+    for (const hanging::Need& need : needs) {
         const ScopedId id(need.type.text.c_str());
         value_row(ui, need.title.c_str(), fmt::format("{}", need.count));
         const std::string name = fmt::format("hang/stock/{}", need.type.text);
-        if (const auto count = count_row(ui, name.c_str(), "   in the drawer", need.in_stock,
+        if (const auto count = count_row(ui, name.c_str(), "   in the drawer", need.in_drawer,
                                          "How many you have. Fixings at hand are used first."))
-            change(session, "Count the fixings",
-                   [&need, count](Project& project) { set_stock(project, need.type, *count); });
+            session.apply("Count the fixings", edits::set_stock(session.kept(), need.type, *count));
     }
 }
 

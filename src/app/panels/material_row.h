@@ -7,11 +7,9 @@
 
 namespace wallwright::app {
 
-enum class MaterialUse { moulding, glazing, backing };
-
-/// Of the catalogue what suits the use, all of the person's own, and what it is made of now.
+/// Of the catalogue what suits the use, and what it is made of now.
 std::optional<wall::MaterialId> material_row(Ui& ui, const desk::Session& session, const char* name,
                                              const char* label, const wall::MaterialId& now,
-                                             MaterialUse use);
+                                             wall::MaterialUse use);
 
 }  // namespace wallwright::app

@@ -34,11 +34,6 @@ class Part {
 constexpr ImGuiWindowFlags kStill =
     ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse;
 
-/// A line between two parts.
-void part_line(const Ui& ui, ImVec2 from, ImVec2 to) {
-    ImGui::GetWindowDrawList()->AddLine(from, to, ui.theme().line);
-}
-
 }  // namespace
 
 void parts(Ui& ui, State& state) {
@@ -50,13 +45,12 @@ void parts(Ui& ui, State& state) {
     {
         const Part part("top", {0, 0}, {size.x, top}, ui.theme().panel, kStill);
         top_bar(ui, state);
-        part_line(ui, {0, top - 1}, {size.x, top - 1});
     }
     // Before the wall: a number under edit is taken in before a press there selects something else.
     {
         const Part part("column", {left, top}, {column_width, size.y - top}, ui.theme().panel);
         column(ui, state);
-        part_line(ui, {left, top}, {left, size.y});
+        ImGui::GetWindowDrawList()->AddLine({left, top}, {left, size.y}, ui.theme().line);
     }
     {
         const Part part("wall", {0, top}, {left, size.y - top - foot}, ui.theme().desk, kStill);
@@ -65,7 +59,6 @@ void parts(Ui& ui, State& state) {
     {
         const Part part("foot", {0, size.y - foot}, {left, foot}, ui.theme().panel, kStill);
         status_bar(ui, state);
-        part_line(ui, {0, size.y - foot}, {left, size.y - foot});
     }
     dialogs(ui, state);
 }

@@ -27,7 +27,7 @@ void moulding_rows(Ui& ui, State& state, const OnePiece& one) {
     if (const auto colour = colour_row(ui, "piece/colour", "Moulding colour", one.frame.colour))
         change_frame(state, one, "Paint", [colour](Frame& frame) { frame.colour = *colour; });
     if (const auto material = material_row(ui, state.session, "piece/moulding", "Moulding",
-                                           one.frame.moulding, MaterialUse::moulding))
+                                           one.frame.moulding, wall::MaterialUse::moulding))
         change_frame(state, one, "Change the moulding of",
                      [&material](Frame& frame) { frame.moulding = *material; });
 }
@@ -37,7 +37,7 @@ struct LayerRow {
     const char* thickness_name;
     const char* label;
     const char* verb;
-    MaterialUse use;
+    wall::MaterialUse use;
     wall::Layer Frame::*layer;
     double usual;  ///< mm, for a layer that there was not.
 };
@@ -69,10 +69,10 @@ void frame_part(Ui& ui, State& state, const OnePiece& one) {
     moulding_rows(ui, state, one);
     layer_rows(ui, state, one,
                {"piece/has-glazing", "piece/glazing", "Glazing", "Change the glazing of",
-                MaterialUse::glazing, &Frame::glazing, 2});
+                wall::MaterialUse::glazing, &Frame::glazing, 2});
     layer_rows(ui, state, one,
                {"piece/has-backing", "piece/backing", "Backing", "Change the backing of",
-                MaterialUse::backing, &Frame::backing, 2.5});
+                wall::MaterialUse::backing, &Frame::backing, 2.5});
 }
 
 }  // namespace wallwright::app

@@ -47,7 +47,7 @@ std::vector<MeasureRow> measures_of(HangerType type) {
 }
 
 void hanger_measures(Ui& ui, State& state, const OnePiece& one) {
-    const wall::Size outside = one.piece.turned ? one.frame.outside.turned() : one.frame.outside;
+    const wall::Size outside = wall::outside_size(one.frame, one.piece);
     const Hanger assumed = hanging::complete(one.piece.hanger, outside);
     bool any_assumed = false;
     for (const MeasureRow& row : measures_of(one.piece.hanger.type)) {

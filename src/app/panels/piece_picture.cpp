@@ -90,8 +90,7 @@ std::string pair(double first, double second, units::LengthUnit unit) {
 
 void window_rows(Ui& ui, const OnePiece& one, const Mount& mount, const Print& print) {
     wall::Frame frame = one.frame;
-    if (one.piece.turned)
-        frame.outside = frame.outside.turned();
+    frame.outside = wall::outside_size(one.frame, one.piece);
     const mounts::MountPlan plan = mounts::plan_mount(frame, mount, print);
     value_row(ui, "Window",
               fmt::format("{} × {}", units::format_number(plan.window.width, one.unit),

@@ -1,6 +1,7 @@
 #include "app/panels/piece_parts.h"
 #include "edits/edit.h"
 #include "edits/pieces.h"
+#include "edits/usual_place.h"
 
 #include <fmt/format.h>
 
@@ -37,19 +38,13 @@ void place_rows(Ui& ui, State& state, const OnePiece& one) {
         put_at(state, one, {at.x, *bottom});
 }
 
-/// Middle of the wall, on the centre line.
-Spot first_place(const wall::Project& project, wall::Size size) {
-    return {geometry::bounds(project.room.outline).centre().x - size.width / 2,
-            project.style.centre_height - size.height / 2};
-}
-
 }  // namespace
 
 void place_part(Ui& ui, State& state, const OnePiece& one) {
     if (const auto title = text_row(ui, "piece/title", "Title", one.piece.title))
         change_piece(state, one, "Rename", [&title](wall::Piece& piece) { piece.title = *title; });
     const bool turned = one.piece.turned;
-    const wall::Size size = turned ? one.frame.outside.turned() : one.frame.outside;
+    const wall::Size size = wall::outside_size(one.frame, one.piece);
     if (const auto typed = size_row(ui, "piece/size", "Outside", size, one.unit,
                                     "Width and height over the moulding, as it hangs."))
         change_frame(state, one, "Resize", [turned, typed](wall::Frame& frame) {
@@ -58,7 +53,7 @@ void place_part(Ui& ui, State& state, const OnePiece& one) {
     place_rows(ui, state, one);
     if (!one.piece.at && button(ui, "piece/put", "Put it on the wall",
                                 "In the middle, on the centre line.", ButtonLook::main, -1))
-        put_at(state, one, first_place(state.session.kept(), size));
+        put_at(state, one, edits::usual_place(state.session.kept(), size));
 }
 
 }  // namespace wallwright::app

@@ -1,12 +1,10 @@
 #include "app/panels/panels.h"
 #include "app/widgets.h"
 #include "edits/room.h"
+#include "edits/usual_place.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
-#include <cmath>
 
 namespace wallwright::app {
 
@@ -31,25 +29,6 @@ void room_choice(Ui& ui, desk::Session& session, const char* name, const char* l
                [part, chosen](Project& project) { project.room.*part = Enum(*chosen); });
 }
 
-bool is_rectangle(const geometry::Polygon& outline) {
-    const geometry::Rect<geometry::Wall> all = geometry::bounds(outline);
-    return outline.corners.size() == 4 && std::abs(geometry::area(outline) - all.size().area()) < 1;
-}
-
-/// The higher of two as long, since a ceiling slopes more often than a floor.
-std::size_t longest_side(const geometry::Polygon& outline) {
-    const auto rank = [&outline](std::size_t index) {
-        const auto side = geometry::side(outline, index);
-        return std::pair(std::round(geometry::distance(side.from, side.to)),
-                         side.from.y + side.to.y);
-    };
-    std::size_t longest = 0;
-    for (std::size_t i = 1; i < outline.corners.size(); ++i)
-        if (rank(i) > rank(longest))
-            longest = i;
-    return longest;
-}
-
 void odd_outline(Ui& ui, desk::Session& session, wall::Size size) {
     const units::LengthUnit unit = session.project().unit;
     value_row(ui, "Wall, at most",
@@ -63,7 +42,7 @@ void odd_outline(Ui& ui, desk::Session& session, wall::Size size) {
 void outline_rows(Ui& ui, desk::Session& session) {
     const geometry::Polygon outline = session.project().room.outline;
     const wall::Size size = geometry::bounds(outline).size();
-    if (!is_rectangle(outline)) {
+    if (!geometry::is_rectangle(outline)) {
         odd_outline(ui, session, size);
     } else if (const auto typed =
                    size_row(ui, "room/size", "Wall size", size, session.project().unit,
@@ -73,7 +52,7 @@ void outline_rows(Ui& ui, desk::Session& session) {
     if (button(ui, "room/corner", "Add a corner",
                "In the middle of the longest side. Drag it down for a sloping ceiling.",
                ButtonLook::plain, -1))
-        session.apply("Add a corner", edits::split_side(session.kept(), longest_side(outline)));
+        session.apply("Add a corner", edits::add_corner(session.kept()));
     hint(ui, "Drag the corners on the wall to give it another shape.");
 }
 
@@ -96,12 +75,8 @@ void colour(Ui& ui, desk::Session& session) {
 void head_rows(Ui& ui, desk::Session& session) {
     if (const auto title = text_row(ui, "room/title", "Title", session.project().title))
         change(session, "Rename the wall", [&title](Project& project) { project.title = *title; });
-    const std::string unit_words[] = {"mm", "cm", "in"};
-    if (const auto unit =
-            choice_row(ui, "room/unit", "Lengths in", static_cast<int>(session.project().unit),
-                       unit_words, "You can type lengths in any unit all the same."))
-        change(session, "Change the unit",
-               [unit](Project& project) { project.unit = units::LengthUnit(*unit); });
+    if (const auto unit = unit_row(ui, "room/unit", session.project().unit))
+        change(session, "Change the unit", [unit](Project& project) { project.unit = *unit; });
 }
 
 void surface_rows(Ui& ui, desk::Session& session) {
@@ -116,39 +91,6 @@ void surface_rows(Ui& ui, desk::Session& session) {
     hint(ui, "Hatched on the wall: where cables may run.");
 }
 
-double floor_at(const geometry::Polygon& outline, double x) {
-    const auto span = geometry::vertical_span(outline, x);
-    return span ? span->low : 0;
-}
-
-bool is_free(const Project& project, const geometry::Rect<geometry::Wall>& place) {
-    const auto meets = [&place](const auto& thing) {
-        return geometry::overlaps(thing.place, place);
-    };
-    return std::ranges::none_of(project.room.furniture, meets) &&
-           std::ranges::none_of(project.room.fixtures, meets) &&
-           std::ranges::none_of(wall::placed_pieces(project), meets);
-}
-
-/// So many mm above the floor, where nothing else is and as near to the middle of the wall as that
-/// allows; in the middle where there is no such place.
-geometry::Rect<geometry::Wall> usual_place(const Project& project, wall::Size size, double up) {
-    constexpr double kStep = 50;  // mm
-    const geometry::Polygon& outline = project.room.outline;
-    const geometry::Rect<geometry::Wall> wall = geometry::bounds(outline);
-    const double most = (wall.width() - size.width) / 2;
-    const auto at = [&](double off) {
-        const double middle = wall.centre().x + off;
-        return geometry::Rect<geometry::Wall>::at(
-            {middle - size.width / 2, floor_at(outline, middle) + up}, size);
-    };
-    for (double off = 0; off <= most; off += kStep)
-        for (const double side : {off, -off})
-            if (is_free(project, at(side)))
-                return at(side);
-    return at(0);
-}
-
 /// "Sofa"; "Something else" for what has no kind.
 template <class Type>
 std::string words_for(Type type) {
@@ -158,7 +100,7 @@ std::string words_for(Type type) {
 void add(desk::Session& session, wall::FurnitureType type) {
     wall::Furniture furniture;
     furniture.type = type;
-    furniture.place = usual_place(session.kept(), edits::usual_size(type), 0);
+    furniture.place = edits::usual_place(session.kept(), type);
     wall::FurnitureId made;
     auto changed = edits::add_furniture(session.kept(), furniture, made);
     if (session.apply(fmt::format("Add {}", wall::title_of(furniture)), std::move(changed)))
@@ -168,7 +110,7 @@ void add(desk::Session& session, wall::FurnitureType type) {
 void add(desk::Session& session, wall::FixtureType type) {
     wall::Fixture fixture;
     fixture.type = type;
-    fixture.place = usual_place(session.kept(), edits::usual_size(type), edits::usual_height(type));
+    fixture.place = edits::usual_place(session.kept(), type);
     wall::FixtureId made;
     auto changed = edits::add_fixture(session.kept(), fixture, made);
     if (session.apply(fmt::format("Add {}", wall::title_of(fixture)), std::move(changed)))

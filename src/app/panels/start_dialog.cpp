@@ -2,7 +2,7 @@
 #include "app/panels/dialog_parts.h"
 #include "app/panels/panels.h"
 #include "app/panels/start_preview.h"
-#include "app/text_field.h"
+#include "app/panels/usual_size_row.h"
 #include "edits/room.h"
 #include "store/catalogue.h"
 
@@ -50,10 +50,8 @@ Start::Stands usual(wall::FurnitureType type, double wall_width) {
 void room_rows(Ui& ui, Start& start) {
     if (const auto title = text_row(ui, "start/title", "What it is called", start.title))
         start.title = *title;
-    const std::string unit_words[] = {"mm", "cm", "in"};
-    if (const auto unit =
-            choice_row(ui, "start/unit", "Lengths in", static_cast<int>(start.unit), unit_words))
-        start.unit = static_cast<LengthUnit>(*unit);
+    if (const auto unit = unit_row(ui, "start/unit", start.unit))
+        start.unit = *unit;
     if (const auto size = size_row(ui, "start/wall", "The wall", start.wall, start.unit,
                                    "Width and height of the wall. One that is not a rectangle "
                                    "gets its corners in the step Room."))
@@ -109,44 +107,16 @@ std::vector<wall::NamedSize> named_sizes(LengthUnit unit) {
     return sizes;
 }
 
-void named_size_row(Ui& ui, const std::string& name, Start::Frames& alike, LengthUnit unit) {
-    std::vector<std::string> words = {"as typed"};
-    int chosen = 0;
-    const std::vector<wall::NamedSize> sizes = named_sizes(unit);
-    for (const wall::NamedSize& one : sizes) {
-        words.push_back(one.name);
-        if (one.size == alike.outside)
-            chosen = static_cast<int>(words.size()) - 1;
-    }
-    const auto now =
-        choice_row(ui, name.c_str(), "Usual size", chosen, words, "A size that frames are sold in");
-    if (now && *now > 0)
-        alike.outside = sizes[static_cast<std::size_t>(*now) - 1].size;
-}
-
-Result<int> read_count(const std::string& words) {
-    int count = 0;
-    for (const char c : words) {
-        if (c < '0' || c > '9' || count > kMostAlike)
-            return fail({"", fmt::format("\"{}\" is no count", words), "type a whole number", ""});
-        count = 10 * count + (c - '0');
-    }
-    if (count < 1 || count > kMostAlike)
-        return fail({"", fmt::format("{} is out of range", count),
-                     fmt::format("type 1 to {}", kMostAlike), ""});
-    return count;
-}
-
 void frame_rows(Ui& ui, Start& start, std::size_t i) {
     Start::Frames& alike = start.frames[i];
     if (const auto size = size_row(ui, numbered("frames", i, "size").c_str(), "Width × height",
                                    alike.outside, start.unit, "Of the frame, over the moulding"))
         alike.outside = *size;
-    named_size_row(ui, numbered("frames", i, "named"), alike, start.unit);
-    const std::string name = numbered("frames", i, "count");
-    if (const auto count =
-            typed_row(ui, "How many", {name.c_str(), std::to_string(alike.count), ""},
-                      field_width(ui), "", read_count))
+    if (const auto usual = usual_size_row(ui, numbered("frames", i, "named").c_str(),
+                                          named_sizes(start.unit), alike.outside))
+        alike.outside = *usual;
+    if (const auto count = count_row(ui, numbered("frames", i, "count").c_str(), "How many",
+                                     alike.count, "", {1, kMostAlike}))
         alike.count = *count;
 }
 

@@ -1,10 +1,13 @@
 #include "app/panels/panels.h"
 #include "app/row.h"
 #include "app/widgets.h"
+#include "desk/drag.h"
+#include "desk/naming.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace wallwright::app {
 
@@ -15,16 +18,9 @@ constexpr float kApart = 22;
 constexpr float kWordsLeast = 240;  ///< Below it the counts give way to a notice.
 constexpr float kShape = 13;
 
-std::string counts(const wall::Project& project) {
-    int count[std::size(wall::Names<wall::PieceState>::values)] = {};
-    for (const wall::Piece& piece : project.pieces)
-        ++count[static_cast<std::size_t>(piece.state)];
-    return fmt::format("{} hung, {} planned, {} waiting", count[0], count[1], count[2]);
-}
-
 std::string facts(const State& state) {
     const wall::Project& project = state.session.project();
-    return fmt::format("{}   gap {}", counts(project),
+    return fmt::format("{}   gap {}", desk::counts_of(project),
                        units::format_length(project.style.gap, project.unit));
 }
 
@@ -32,8 +28,12 @@ std::string place(const State& state) {
     if (!state.pointer_at)
         return "";
     const units::LengthUnit unit = state.session.project().unit;
-    return fmt::format("x {}   y {} {}", units::format_number(state.pointer_at->x, unit),
-                       units::format_number(state.pointer_at->y, unit), units::name_of(unit));
+    const double step = desk::hand_step(unit);
+    const auto figure = [&](double mm) {
+        return units::format_number(std::round(mm / step) * step, unit);
+    };
+    return fmt::format("x {}   y {} {}", figure(state.pointer_at->x), figure(state.pointer_at->y),
+                       units::name_of(unit));
 }
 
 float width_of(const std::string& words) {

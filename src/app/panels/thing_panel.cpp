@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
 
 namespace wallwright::app {
@@ -94,24 +93,23 @@ void rows(Ui& ui, desk::Session& session, const Thing& thing, const char* under)
     command_buttons(ui, session, kCommands);
 }
 
-template <class All, class Id>
-auto copy_of(const All& all, const Id& id) {
-    const auto found = std::ranges::find_if(all, [&id](const auto& one) { return one.id == id; });
-    return found == all.end() ? std::nullopt : std::optional(*found);
+/// A copy, since a change replaces the project.
+template <class Id>
+void rows_of(Ui& ui, desk::Session& session, const Id& id, const char* under) {
+    if (const auto* found = wall::find(session.project(), id)) {
+        const auto thing = *found;
+        rows(ui, session, thing, under);
+    }
 }
 
 }  // namespace
 
 void thing_panel(Ui& ui, State& state) {
     desk::Session& session = state.session;
-    const wall::Room& room = session.project().room;
-    if (const auto id = session.selection.furniture()) {
-        if (const auto furniture = copy_of(room.furniture, *id))
-            rows(ui, session, *furniture, "stands before the wall");
-    } else if (const auto fixture_id = session.selection.fixture()) {
-        if (const auto fixture = copy_of(room.fixtures, *fixture_id))
-            rows(ui, session, *fixture, "is part of the wall");
-    }
+    if (const auto furniture = session.selection.furniture())
+        rows_of(ui, session, *furniture, "stands before the wall");
+    else if (const auto fixture = session.selection.fixture())
+        rows_of(ui, session, *fixture, "is part of the wall");
 }
 
 }  // namespace wallwright::app

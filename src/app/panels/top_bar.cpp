@@ -9,7 +9,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cfloat>
 
 namespace wallwright::app {
 
@@ -71,9 +70,8 @@ void measure_in(State& state, LengthUnit unit) {
 }
 
 void add_units(Buttons& buttons, LengthUnit now, Say say) {
-    constexpr LengthUnit kUnits[] = {LengthUnit::mm, LengthUnit::cm, LengthUnit::inch};
     if (say == Say::all) {
-        for (const LengthUnit unit : kUnits)
+        for (const LengthUnit unit : units::kLengthUnits)
             buttons.push_back(
                 {fmt::format("bar/unit-{}", units::name_of(unit)),
                  std::string(units::name_of(unit)),
@@ -81,7 +79,8 @@ void add_units(Buttons& buttons, LengthUnit now, Say say) {
                  true, [unit](State& state) { measure_in(state, unit); }});
         return;
     }
-    const LengthUnit next = kUnits[(static_cast<std::size_t>(now) + 1) % std::size(kUnits)];
+    const LengthUnit next =
+        units::kLengthUnits[(static_cast<std::size_t>(now) + 1) % std::size(units::kLengthUnits)];
     buttons.push_back(
         {"bar/unit", std::string(units::name_of(now)),
          fmt::format("Lengths are in {}; press for {}", units::name_of(now), units::name_of(next)),
@@ -110,10 +109,6 @@ Buttons tool_buttons(const State& state, Say say) {
     buttons.push_back({"bar/keys", "?", "Every key, and what the hand does on the wall", false,
                        true, action(ActionId::keys).run});
     return buttons;
-}
-
-float width_in(ImFont* font, const std::string& words) {
-    return font->CalcTextSizeA(font->FontSize, FLT_MAX, 0, words.c_str()).x;
 }
 
 /// px from the left; the title has what the others leave it.

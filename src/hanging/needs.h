@@ -1,0 +1,20 @@
+// What must be at hand to put the planned pieces up.
+#pragma once
+
+#include "hanging/fixings.h"
+
+namespace wallwright::hanging {
+
+/// So many fixings of one type.
+struct Need {
+    wall::FixingTypeId type;
+    std::string title;
+    int count = 0;
+    int from_stock = 0;  ///< How many of them the stock covers.
+    int in_drawer = 0;   ///< How many of the type there are in all.
+};
+
+/// Of the planned pieces among the hangings, by title. What hangs already has its own.
+std::vector<Need> needs(const wall::Project& project, const std::vector<Hanging>& hangings);
+
+}  // namespace wallwright::hanging

@@ -1,0 +1,61 @@
+#include "hanging/needs.h"
+
+#include "support/scenes.h"
+
+#include <catch2/catch.hpp>
+
+namespace wallwright::hanging {
+
+namespace {
+
+wall::Project three_pieces() {
+    wall::Project project = scenes::wall_of(6000, 2400);
+    for (const std::string id : {"kelp", "dune", "fern"})
+        scenes::add_piece(project, id, {600.0 * static_cast<double>(project.pieces.size()), 1300},
+                          {400, 500})
+            .weighed = wall::Kilograms{1};
+    for (wall::Piece& piece : project.pieces) {
+        piece.hanger.type = wall::HangerType::two_rings;
+        piece.fixing = wall::FixingTypeId{"hook_large"};
+    }
+    return project;
+}
+
+std::vector<Need> needs_of(const wall::Project& project) {
+    return needs(project, hang_all(project, scenes::small_catalogue()));
+}
+
+}  // namespace
+
+TEST_CASE("Fixings are needed by their type, of the planned pieces alone, by title") {
+    wall::Project project = three_pieces();
+    project.pieces[0].fixing = wall::FixingTypeId{"screw"};
+    project.pieces[2].state = wall::PieceState::hung;
+    const std::vector<Need> found = needs_of(project);
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].type.text == "hook_large");
+    CHECK(found[0].title == "hook_large");
+    CHECK(found[0].count == 2);
+    CHECK(found[1].type.text == "screw");
+    CHECK(found[1].count == 2);
+}
+
+TEST_CASE("What the stock covers is told beside all that there are in the drawer") {
+    wall::Project project = three_pieces();
+    project.stock = {{{"hook_large"}, 3, {}}, {{"screw"}, 9, {}}, {{"hook_large"}, 1, {}}};
+    std::vector<Need> found = needs_of(project);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].count == 6);
+    CHECK(found[0].from_stock == 4);
+    CHECK(found[0].in_drawer == 4);
+    project.stock = {{{"hook_large"}, 20, {}}};
+    found = needs_of(project);
+    CHECK(found[0].from_stock == 6);
+    CHECK(found[0].in_drawer == 20);
+}
+
+TEST_CASE("A wall with nothing planned needs nothing") {
+    CHECK(needs_of(scenes::wall_of(3000, 2400)).empty());
+}
+
+}  // namespace wallwright::hanging
