@@ -111,10 +111,10 @@ WallDrawing elevation(const wall::Project& project, const rules::Assessment& ass
     Board board{project, assessment, options, geometry::bounds(project.room.outline),
                 own(wash(project.room.colour))};
     add_wall(board);
-    if (options.dimensions)
-        add_outer_measures(board);
     const std::vector<Standing> waiting = lay_out_waiting(board);
     add_floor(board, floor_under(board, waiting));
+    if (options.dimensions)
+        add_outer_measures(board);
     add_height_lines(board);
     add_furnishings(board);
     add_pieces(board);

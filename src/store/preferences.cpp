@@ -53,9 +53,8 @@ Outcome write_preferences(const std::filesystem::path& file, const Preferences& 
     for (const std::filesystem::path& one : preferences.recent)
         if (!first_bad_utf8(one.string()))  // JSON has no other letters.
             files.push_back(one.string());
-    const Json json = {{"dark", preferences.dark},
-                       {"text_scale", preferences.text_scale},
-                       {"recent", files}};
+    const Json json = {
+        {"dark", preferences.dark}, {"text_scale", preferences.text_scale}, {"recent", files}};
     std::error_code ignored;  // write_file says what is wrong with the folder.
     std::filesystem::create_directories(file.parent_path(), ignored);
     return write_file(file, to_json_text(json));

@@ -25,9 +25,10 @@ constexpr double kScale = 1.0 / 20;
 
 // Letters are set by two libraries, and edges are smoothed by two rules; so pixels may differ, but
 // not many by much.
-constexpr double kMostMean = 3;       ///< Of 255, over all channels.
-constexpr int kMuch = 96;             ///< Of 255 in any channel...
-constexpr double kMostFarOff = 0.005;  ///< ...by which no more than this share of pixels may differ.
+constexpr double kMostMean = 3;  ///< Of 255, over all channels.
+constexpr int kMuch = 96;        ///< Of 255 in any channel...
+constexpr double kMostFarOff =
+    0.005;  ///< ...by which no more than this share of pixels may differ.
 
 geometry::Rect<geometry::Page> page_of(const draw::WallDrawing& drawing) {
     return {{0, 0}, {drawing.extent.width() * kScale, drawing.extent.height() * kScale}};

@@ -59,20 +59,24 @@ float subject(Ui& ui, State& state, float height) {
     return needed;
 }
 
+/// What a part of the column needed in the last frame, px.
+float& needed_by(const char* part, float before) {
+    return *ImGui::GetStateStorage()->GetFloatRef(ImGui::GetID(part), before);
+}
+
 }  // namespace
 
 void column(Ui& ui, State& state) {
     constexpr float kMostShare = 0.66F;
-    ImGuiStorage& storage = *ImGui::GetStateStorage();
-    const ImGuiID key = ImGui::GetID("height of the subject");
     const float all = ImGui::GetContentRegionAvail().y;
-    const float most = all * kMostShare;
-    const float height =
-        std::clamp(storage.GetFloat(key, most), ui.px(40), std::max(most, ui.px(40)));
-    storage.SetFloat(key, subject(ui, state, height));
+    float& findings = needed_by("findings", all * (1 - kMostShare));
+    float& subject_height = needed_by("subject", all * kMostShare);
+    const float most = std::max({all * kMostShare, all - findings, ui.px(40)});
+    subject_height = subject(ui, state, std::clamp(subject_height, ui.px(40), most));
     ImGui::BeginChild("findings", {0, 0}, false,
                       ImGuiWindowFlags_AlwaysUseWindowPadding | keys_for_fields());
     findings_panel(ui, state);
+    findings = ImGui::GetCursorPosY() + ImGui::GetStyle().WindowPadding.y;
     ImGui::EndChild();
 }
 

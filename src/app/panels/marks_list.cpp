@@ -93,8 +93,7 @@ void marks_list(Ui& ui, desk::Session& session) {
         hint(ui, "No piece is planned that has a fixing, so there is nothing to mark.");
         return;
     }
-    hint(ui, fmt::format("In the order of hanging, in {}. ± is what tape and pencil leave open.",
-                         units::name_of(session.project().unit)));
+    hint(ui, "In the order of hanging. ± is what tape and pencil leave open.");
     const ScopedFont small(ui.fonts.small);
     table(ui, session);
 }

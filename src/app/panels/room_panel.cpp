@@ -138,13 +138,14 @@ void room_panel(Ui& ui, State& state) {
     panel_title(ui, "The room", "Measure the wall and what stands before it.");
     head_rows(ui, session);
     outline_rows(ui, session);
-    surface_rows(ui, session);
-    colour(ui, session);
-    skirting_row(ui, session);
     heading(ui, "Put before the wall");
     add_buttons<wall::FurnitureType>(ui, session, "before");
     heading(ui, "In the wall");
     add_buttons<wall::FixtureType>(ui, session, "in");
+    heading(ui, "The wall itself");
+    surface_rows(ui, session);
+    colour(ui, session);
+    skirting_row(ui, session);
 }
 
 }  // namespace wallwright::app
