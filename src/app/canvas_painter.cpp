@@ -9,6 +9,7 @@
 #include "draw/tint.h"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace wallwright::app {
@@ -22,7 +23,8 @@ constexpr float kMargin = 32;  // px
 
 ImU32 faded(ImU32 colour, double share) {
     const double alpha = share * ((colour >> IM_COL32_A_SHIFT) & 0xFF);
-    return (colour & ~IM_COL32_A_MASK) | (static_cast<ImU32>(alpha + 0.5) << IM_COL32_A_SHIFT);
+    return (colour & ~IM_COL32_A_MASK) |
+           (static_cast<ImU32>(std::lround(alpha)) << IM_COL32_A_SHIFT);
 }
 
 /// What has been filled so far, so that letters can be told what they stand on.

@@ -21,17 +21,17 @@ constexpr milliseconds kQuiet{2000};
 constexpr int kFramesOfShot = 6;
 
 /// Dear ImGui's state for the life of the window.
-class Context {
+class GuiLife {
   public:
-    Context() : context_(ImGui::CreateContext()) {
+    GuiLife() : context_(ImGui::CreateContext()) {
         ImGuiIO& io = ImGui::GetIO();
         io.IniFilename = nullptr;
         io.LogFilename = nullptr;
         Input::set_up(io);
     }
-    ~Context() { ImGui::DestroyContext(context_); }
-    Context(const Context&) = delete;
-    Context& operator=(const Context&) = delete;
+    ~GuiLife() { ImGui::DestroyContext(context_); }
+    GuiLife(const GuiLife&) = delete;
+    GuiLife& operator=(const GuiLife&) = delete;
 
   private:
     ImGuiContext* context_;
@@ -165,7 +165,7 @@ class Loop {
     Rhythm::Clock::time_point started_ = Rhythm::Clock::now();
     Frame& frame_;
     const LoopOptions& options_;
-    Context context_;
+    GuiLife gui_;
     Window window_;
     Ui ui_;
     Input input_;

@@ -14,7 +14,6 @@ using geometry::Screen;
 using geometry::Wall;
 
 constexpr double kPixelsPerPaperMm = 4;  ///< At a scale of 1: figures of 2.5 mm are 10 px high.
-constexpr double kReach = 8;             ///< px within which a handle is met.
 constexpr double kZoomStep = 1.15;       ///< For one notch of the wheel.
 constexpr double kMargin = 18;           ///< px around a fitted wall, at a scale of 1.
 constexpr int kFitRounds = 4;  ///< A label's room depends on the scale, and the fit on the labels.
