@@ -19,6 +19,7 @@ constexpr int kFramesAfter = 3;
 constexpr milliseconds kRest{600};
 constexpr milliseconds kQuiet{2000};
 constexpr int kFramesOfShot = 6;
+constexpr milliseconds kForPictures{25};  // in one frame, none of it in the first
 
 /// Dear ImGui's state for the life of the window.
 class GuiLife {
@@ -59,7 +60,7 @@ class Loop {
                 continue;
             }
             draw();
-            if (!options_.shot.empty() && drawn_ >= kFramesOfShot)
+            if (!options_.shot.empty() && drawn_ >= kFramesOfShot && !window_.is_picture_waiting())
                 return window_.save_picture(options_.shot);
             window_.show();
             report();
@@ -94,6 +95,7 @@ class Loop {
         last_frame_ = begun;
         input_.apply(io);
         ui_.probe.begin_frame();
+        window_.load_pictures_for(drawn_ == 0 ? milliseconds(0) : kForPictures);
         ImGui::NewFrame();
         if (input_.take_focus_lost())
             frame_.focus_lost();
@@ -108,6 +110,8 @@ class Loop {
         window_.paint(*ImGui::GetDrawData(), ui_.theme().desk);
         painted_ms_ = since(painting);
         ++drawn_;
+        if (window_.is_picture_waiting())
+            rhythm_.wake(Rhythm::Clock::now());
     }
 
     /// What a panel asked to be shown later, a tooltip for one.

@@ -20,6 +20,10 @@ class Textures {
     /// kMostSide px. Empty for a file that cannot be read, until another program has changed it.
     std::optional<Texture> find(const std::filesystem::path& file);
 
+    [[nodiscard]] bool has(const std::filesystem::path& file) const {
+        return loaded_.count(file) > 0;
+    }
+
     static constexpr unsigned kMostSide = 2048;
 
   private:

@@ -172,7 +172,16 @@ void Window::set_cursor(ImGuiMouseCursor wish) {
 }
 
 std::optional<Texture> Window::texture(const std::filesystem::path& file) {
+    if (!textures_.has(file) && std::chrono::steady_clock::now() >= loading_until_) {
+        picture_waits_ = true;
+        return std::nullopt;
+    }
     return textures_.find(file);
+}
+
+void Window::load_pictures_for(std::chrono::milliseconds time) {
+    loading_until_ = std::chrono::steady_clock::now() + time;
+    picture_waits_ = false;
 }
 
 void Window::set_title(const std::string& title) {

@@ -11,6 +11,7 @@
 #include <SFML/Window/Cursor.hpp>
 
 #include <array>
+#include <chrono>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -41,6 +42,12 @@ class Window final : public Host {
     [[nodiscard]] ImVec2 size() const;
     void resized();
 
+    /// Pictures that are new to this frame are loaded only for as long as this; the others wait for
+    /// the next, so that no frame stands still.
+    void load_pictures_for(std::chrono::milliseconds time);
+    /// True when a picture of this frame waits for the next.
+    [[nodiscard]] bool is_picture_waiting() const { return picture_waits_; }
+
     void upload_fonts() { renderer_.upload_fonts(); }
     void paint(const ImDrawData& data, ImU32 ground);
     /// What was painted, before it is shown.
@@ -62,6 +69,8 @@ class Window final : public Host {
     Textures textures_;
     ImGuiMouseCursor cursor_ = ImGuiMouseCursor_Arrow;
     std::string title_;
+    std::chrono::steady_clock::time_point loading_until_{};
+    bool picture_waits_ = false;
     std::string clipboard_;  ///< ImGui is given a pointer to it.
 };
 
