@@ -5,6 +5,7 @@
 #include "edits/edit.h"
 
 #include <fmt/format.h>
+#include <imgui_internal.h>  // ClearActiveID
 
 #include <chrono>
 
@@ -51,6 +52,8 @@ class App : public Frame {
     void draw(Ui& ui) override {
         parts(ui, state_);
         do_what_waited(state_);
+        if (std::exchange(close_wanted_, false))
+            want_quit(state_);
         if (std::string title = window_title(state_); ui.host != nullptr && title != title_) {
             ui.host->set_title(title);
             title_ = std::move(title);
@@ -60,7 +63,10 @@ class App : public Frame {
     void key(std::string_view key) override { press_key(state_, key); }
     void focus_lost() override { state_.pointer.cancel(state_.session); }
     /// In the next frame, so that a number that is being typed is taken in before.
-    void close_wanted() override { later(state_, action(ActionId::quit).key); }
+    void close_wanted() override {
+        ImGui::ClearActiveID();
+        close_wanted_ = true;
+    }
 
     /// Keeps the work against a crash, a moment after it changed.
     bool tick() override {
@@ -101,6 +107,7 @@ class App : public Frame {
     Clock::time_point next_recovery_{};
     std::string title_;
     std::string told_;
+    bool close_wanted_ = false;
 };
 
 /// A flat wall with nothing on it: where not even the demo can be read.

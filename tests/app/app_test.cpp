@@ -156,6 +156,29 @@ TEST_CASE("Who quits without saving has nothing to recover") {
     CHECK(left_behind().empty());
 }
 
+TEST_CASE("The window closes also while a dialog is open, and asks all the same") {
+    {
+        AtHome home;
+        home.start();
+        home.window.key("?");
+        home.frame->close_wanted();
+        home.window.settle();
+        CHECK(home.frame->wants_quit());
+    }
+    AtHome other;
+    AppOptions options;
+    options.file = other.a_wall();
+    other.start(options);
+    other.move_all_right();
+    other.window.key("Ctrl+,");
+    other.frame->close_wanted();
+    other.window.settle();
+    CHECK_FALSE(other.frame->wants_quit());
+    CHECK(other.window.has("unsaved/save"));
+    other.window.click("unsaved/give-up");
+    CHECK(other.frame->wants_quit());
+}
+
 TEST_CASE("The look that was asked for at the start stays out of the person's settings") {
     AtHome home;
     AppOptions options;
