@@ -7,6 +7,7 @@
 #include "wall/piece.h"
 #include "wall/room.h"
 #include "wall/style.h"
+#include "wall/wishes.h"
 
 #include <optional>
 #include <string>
@@ -61,6 +62,9 @@ struct Project {
     std::vector<Print> prints;
     std::vector<Piece> pieces;
     std::vector<Stock> stock;
+    std::vector<Wish> wishes;
+    std::optional<Target> target;        ///< Toward which the group grows.
+    std::vector<MeasureWeight> weights;  ///< Those that are not the usual ones.
     Catalogue own;  ///< The person's own materials, fixings and sizes; they replace built-in ones
                     ///< of the same name.
     Datum datum;

@@ -1,0 +1,55 @@
+// Growth: what hangs stays, and waiting pieces extend the group toward a target, stage by stage.
+#pragma once
+
+#include "arrange/arrange.h"
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace wallwright::arrange {
+
+struct GrowOptions {
+    std::size_t per_stage = 1;  ///< Pieces that go up at a time; the last stage may have fewer.
+    double seconds = 3;
+    std::uint64_t seed = 1;
+    std::uint64_t rounds = std::numeric_limits<std::uint64_t>::max();  ///< As in ArrangeOptions.
+};
+
+struct Stage {
+    std::vector<wall::PieceId> adds;  ///< In the order to hang them.
+    Layout layout;                    ///< The wall after it.
+    Score score;
+    /// Its total over the best total found for the same pieces where all but what stays today may
+    /// go anywhere: how finished it looks, 1 at best.
+    double finished = 1;
+    double to_target = 0;  ///< mm from the group to the target; 0 when it has reached it.
+};
+
+struct Growth {
+    std::vector<Stage> stages;
+    std::vector<wall::PieceId> left_out;  ///< No place for them.
+};
+
+/// Where the target is: the furniture's or fixture's place, the point, the corner of the wall or
+/// the region. Nothing for a thing that is not there.
+std::optional<WallRect> place_of(const wall::Room& room, const wall::Target& target);
+
+/// Every stage is allowed, each piece that it adds touches the group at the wanted gap, and the
+/// stages together look as finished and lead as straight to the target as a beam search finds. The
+/// task has only the waiting pieces free; some piece must stay. `go_on` gets how much is done;
+/// false gives the best so far.
+Growth grow(const Task& task, const WallRect& target, const GrowOptions& options,
+            const std::function<bool(double)>& go_on);
+
+/// The project with the growth's pieces planned, each with the number of its stage, from 1.
+Result<wall::Project> with_growth(const wall::Project& project, const Task& task,
+                                  const Growth& growth);
+
+/// The project as it is once stage `stage` hangs: later stages' pieces wait. 0 is today.
+wall::Project at_stage(const wall::Project& project, int stage);
+/// The highest stage number of its pieces, 0 when none has one.
+int last_stage(const wall::Project& project);
+
+}  // namespace wallwright::arrange

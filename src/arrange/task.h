@@ -1,0 +1,96 @@
+// What there is to arrange: the wall and its pieces as the search sees them, rectangles and where
+// they may go.
+#pragma once
+
+#include "arrange/keep_out.h"
+#include "wall/wishes.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace wallwright::arrange {
+
+using spacing::WallRect;
+using WallPoint = geometry::Point<geometry::Wall>;
+using WallVec = geometry::Vec<geometry::Wall>;
+
+/// A piece of the task.
+struct Item {
+    wall::PieceId id;
+    std::string title;
+    geometry::Size size;             ///< mm over the moulding, as it hangs.
+    std::optional<WallPoint> fixed;  ///< Lower left corner of one that stays where it is.
+    wall::Colour frame;
+    wall::Colour picture;
+    /// What its fixings drive into the wall, seen from its lower left corner; empty for strips.
+    std::vector<WallRect> pierces;
+    std::vector<geometry::Span> not_over;  ///< Stretches of the wall, in x, that it is to stay off.
+};
+
+/// A wish about pieces, as indices into the items. `not_over` wishes are in the items instead.
+struct ItemWish {
+    wall::WishKind kind = wall::WishKind::side_by_side;
+    std::uint32_t first = 0;
+    std::uint32_t second = 0;  ///< The same as `first` for wishes about one piece.
+};
+
+/// The furniture that the group is to read as one with.
+struct Beneath {
+    WallRect place;
+    double clearance_least = 0;  ///< mm between its top and the lowest edge above it.
+    double clearance_most = 0;
+    double share_least = 0;  ///< Width of the group over that of the furniture.
+    double share_most = 0;
+};
+
+struct Task {
+    std::vector<Item> items;  ///< In the project's order.
+    std::vector<WallRect> keep_out;
+    std::vector<WallRect> zones;  ///< Where cables should run.
+    WallRect wall;                ///< The outline's bounds.
+    double gap = 60;              ///< mm
+    double reach = 120;           ///< mm; neighbours farther apart are not of one group.
+    double centre_height = 1500;  ///< mm
+    double centre_tolerance = 50;
+    std::optional<Beneath> beneath;
+    std::vector<ItemWish> wishes;
+    std::vector<double> weights;  ///< One a measure, in the order of all_measures().
+};
+
+/// Which pieces may be given a place.
+enum class Free {
+    all_unfixed,   ///< Planned ones that are not pinned, and those that wait.
+    waiting_alone  ///< Those that wait; everything on the wall stays.
+};
+
+/// The task of a sound project. Fixings are those that hanging chooses. `beneath` is the furniture
+/// that shares most of its width with what stays, or else the widest that a group reads with.
+Task task_of(const wall::Project& project, const wall::Catalogue& catalogue, Free free);
+
+/// A piece at a place.
+struct Spot {
+    std::uint32_t item = 0;
+    WallRect place;
+    bool operator==(const Spot&) const = default;
+};
+
+/// Pieces with their places, each item at most once, fixed ones among them.
+using Layout = std::vector<Spot>;
+
+/// What stays.
+Layout fixed_part(const Task& task);
+/// The items that do not stay, in order.
+std::vector<std::uint32_t> free_items(const Task& task);
+
+/// True when the piece may be there as far as the wall is concerned: inside, clear of furniture and
+/// fixtures, no fixing where cables should run, not over what it is to stay off. Says nothing about
+/// other pieces.
+bool wall_allows(const Task& task, std::uint32_t item, const WallRect& place);
+/// True when the two are at least the gap apart along one axis.
+bool clear_of_each_other(const Task& task, const WallRect& a, const WallRect& b);
+/// True when both holds for all free pieces of the layout.
+bool is_allowed(const Task& task, const Layout& layout);
+
+}  // namespace wallwright::arrange

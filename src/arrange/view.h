@@ -1,0 +1,50 @@
+// A layout looked at: what the measures ask about it, worked out once.
+#pragma once
+
+#include "arrange/task.h"
+
+#include <span>
+#include <vector>
+
+namespace wallwright::arrange {
+
+/// Only the groups that hold a free piece count, or all pieces where none is free: what hangs
+/// elsewhere on the wall is no part of the question. Reused from layout to layout by the search.
+class View {
+  public:
+    explicit View(const Task& task) : task_(&task) {}
+    View(const Task& task, std::span<const Spot> layout) : task_(&task) { look(layout); }
+
+    void look(std::span<const Spot> layout);
+
+    [[nodiscard]] const Task& task() const { return *task_; }
+    [[nodiscard]] std::span<const Spot> spots() const { return spots_; }
+    [[nodiscard]] std::size_t size() const { return spots_.size(); }
+    [[nodiscard]] const WallRect& place(std::size_t i) const { return spots_[i].place; }
+    [[nodiscard]] const Item& item(std::size_t i) const { return task_->items[spots_[i].item]; }
+    /// Neighbours that face each other within the reach, as indices into spots().
+    [[nodiscard]] std::span<const spacing::Facing> facing() const { return facing_; }
+    /// Neighbours of which only corners look at each other, both ways nearer than the gap.
+    [[nodiscard]] std::span<const spacing::Facing> corners() const { return corners_; }
+    [[nodiscard]] const WallRect& bounds() const { return bounds_; }
+    [[nodiscard]] double area() const { return area_; }    ///< mm2 of all pieces.
+    [[nodiscard]] WallPoint mass() const { return mass_; }  ///< Centre of their areas.
+    /// How many groups the pieces make that hold a free one.
+    [[nodiscard]] std::size_t groups() const { return groups_; }
+
+  private:
+    void keep_active_groups();
+    void sum_up();
+
+    const Task* task_;
+    std::vector<Spot> spots_;
+    std::vector<WallRect> places_;
+    std::vector<spacing::Facing> facing_;
+    std::vector<spacing::Facing> corners_;
+    WallRect bounds_;
+    double area_ = 0;
+    WallPoint mass_;
+    std::size_t groups_ = 0;
+};
+
+}  // namespace wallwright::arrange
