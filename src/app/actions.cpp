@@ -1,5 +1,6 @@
 #include "app/actions.h"
 
+#include "app/plans.h"
 #include "edits/edit.h"
 #include "edits/room.h"
 
@@ -236,6 +237,8 @@ void bring_back(State& state, desk::Recovery::Found found) {
 
 void show(State& state, desk::Session session) {
     state.pointer.cancel(state.session);
+    state.layouts.close(state.session);
+    give_plans_up(state);
     state.session = std::move(session);
     state.picture = {};
     state.pointer_at.reset();

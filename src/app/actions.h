@@ -24,10 +24,16 @@ enum class ActionId {
     keys,
     fit,
     type,
+    layouts,
+    next_layout,
+    previous_layout,
+    take_layout,
     step_room,
     step_pieces,
     step_arrange,
-    step_hang
+    step_hang,
+    stage_before,
+    stage_after
 };
 
 /// What the app does beside the wall's own commands (desk/command.h), so that the menu, the keys

@@ -1,4 +1,6 @@
 #include "app/actions.h"
+#include "app/layouts.h"
+#include "app/plans.h"
 
 #include <imgui_internal.h>  // ClearActiveID
 
@@ -11,6 +13,16 @@ namespace {
 template <desk::Step kStep>
 void go_to(State& state) {
     state.step = kStep;
+}
+
+template <int kStep>
+void show_other_layout(State& state) {
+    show_next_layout(state, kStep);
+}
+
+template <int kBy>
+void step_stages_by(State& state) {
+    step_stages(state, kBy);
 }
 
 void fit(State& state) {
@@ -53,11 +65,25 @@ constexpr Action kActions[] = {
     {ActionId::type, "Type a number", "Enter",
      "Goes to the first field at the right; Tab goes on to the next, Escape back to the wall.",
      type_in_column},
+    {ActionId::layouts, "Try layouts", "L",
+     "Looks for ways to hang all pieces that may move, and shows them under the wall.",
+     try_layouts},
+    {ActionId::next_layout, "Next layout", "PageDown",
+     "Shows the next of the layouts on the wall; arrows go on, Enter takes it.",
+     show_other_layout<1>},
+    {ActionId::previous_layout, "Layout before", "PageUp",
+     "Shows the layout before this one on the wall.", show_other_layout<-1>},
+    {ActionId::take_layout, "Take this layout", "Shift+L",
+     "Keeps the layout that is shown, as one step.", take_layout},
     {ActionId::step_room, "Room", "1", "The wall, what stands before it and what is in it.",
      go_to<desk::Step::room>},
     {ActionId::step_pieces, "Pieces", "2", "Frames, mounts and prints.", go_to<desk::Step::pieces>},
     {ActionId::step_arrange, "Arrange", "3", "Where each piece goes.", go_to<desk::Step::arrange>},
-    {ActionId::step_hang, "Hang", "4", "Fixings, loads and marks.", go_to<desk::Step::hang>}};
+    {ActionId::step_hang, "Hang", "4", "Fixings, loads and marks.", go_to<desk::Step::hang>},
+    {ActionId::stage_before, "Earlier stage", "Shift+PageUp",
+     "Shows the wall one stage of growth before.", step_stages_by<-1>},
+    {ActionId::stage_after, "Later stage", "Shift+PageDown",
+     "Shows the wall one stage of growth after.", step_stages_by<1>}};
 
 bool is_text_typed() {
     return ImGui::GetCurrentContext() != nullptr && ImGui::GetIO().WantTextInput;
@@ -71,6 +97,10 @@ bool escape(State& state) {
         return true;
     if (state.pointer.is_busy())
         state.pointer.cancel(state.session);
+    else if (state.layouts.shown())
+        put_layout_away(state);
+    else if (plans_key(state, "Escape"))
+        return true;
     else if (const auto& nothing = desk::command(desk::CommandId::select_nothing);
              nothing.hindrance(state.session).empty())
         nothing.run(state.session);
@@ -138,7 +168,8 @@ bool press_key(State& state, std::string_view key) {
         return false;
     end_burst_after_rest(state);
     // A hand that drags keeps the wall to itself.
-    return state.pointer.is_busy() || do_key(state, key);
+    return state.pointer.is_busy() || press_layout_key(state, key) || plans_key(state, key) ||
+           do_key(state, key);
 }
 
 void later(State& state, std::string_view key) {

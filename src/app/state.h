@@ -3,9 +3,14 @@
 
 #include "app/folder_list.h"
 #include "desk/documents.h"
+#include "desk/growth_choice.h"
+#include "desk/layout_choice.h"
 #include "desk/pointer_tool.h"
+#include "desk/score_card.h"
 #include "desk/session.h"
+#include "desk/stage_view.h"
 #include "desk/step.h"
+#include "desk/suggestions.h"
 #include "desk/view.h"
 #include "desk/wall_picture.h"
 #include "draw/drawing.h"
@@ -67,6 +72,12 @@ struct State {
     std::array<double, 7> fitted_for{};
     desk::PointerTool pointer{};
     desk::WallPicture picture{};
+    desk::LayoutChoice layouts{};
+    std::optional<std::size_t> layout_pointed_at{};  ///< The pointer is on the one of this rank.
+    desk::ScoreCard score{};
+    desk::GrowthChoice growth{};
+    desk::StageView stages{};
+    desk::Suggestions suggestions{};
     Dialog dialog{};
     /// Menus, lists and dialogs that were open in the last frame, one over the other. ImGui puts
     /// them away by Escape before the key is told to anybody else.

@@ -44,7 +44,7 @@ std::vector<Candidate> arrange(const Task& task, const ArrangeOptions& options,
                                const std::function<bool(const Progress&)>& go_on);
 
 /// How unlike two layouts of one task look, 0 to 1: the share of both outlines that only one of
-/// them covers, with their middles brought together; mirrored is not different.
+/// them covers, with their middles brought together; mirrored or upside down is not different.
 double difference(const Layout& a, const Layout& b);
 
 /// The project with the pieces of the layout where it has them: waiting ones become planned, and

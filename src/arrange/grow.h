@@ -30,6 +30,9 @@ struct Stage {
 struct Growth {
     std::vector<Stage> stages;
     std::vector<wall::PieceId> left_out;  ///< No place for them.
+    /// What the search went by: of each stage the total and up to 50 for how far it leads, half as
+    /// the mean of all stages, half of the last. More rounds never bring less for as many pieces.
+    double points = 0;
 };
 
 /// Where the target is: the furniture's or fixture's place, the point, the corner of the wall or
@@ -43,7 +46,8 @@ std::optional<WallRect> place_of(const wall::Room& room, const wall::Target& tar
 Growth grow(const Task& task, const WallRect& target, const GrowOptions& options,
             const std::function<bool(double)>& go_on);
 
-/// The project with the growth's pieces planned, each with the number of its stage, from 1.
+/// The project with the growth's pieces planned, each with the number of its stage: from 1, or on
+/// from the last that the project has.
 Result<wall::Project> with_growth(const wall::Project& project, const Task& task,
                                   const Growth& growth);
 

@@ -1,9 +1,11 @@
-// Rectangles in as little room as can be: annealing over B*-trees.
+// Rectangles in as little room as can be.
 #pragma once
 
 #include "base/random.h"
 #include "geometry/rect.h"
 
+#include <algorithm>
+#include <cmath>
 #include <cstdint>
 #include <functional>
 #include <span>
@@ -12,17 +14,20 @@
 namespace wallwright::arrange {
 
 /// What is to be small, of the box around all: `area` mm2 a mm2, `width` and `height` a mm; `over`
-/// for every mm of height above `height_free`. All 0 or more.
+/// for every mm of height above `height_free`; `shape` for every mm between the box's width and
+/// `proportion` times its height. All 0 or more.
 struct PackingGoal {
     double area = 0;
     double width = 0;
     double height = 0;
     double over = 0;
     double height_free = 0;
+    double shape = 0;
+    double proportion = 1;
 };
 
 struct Block {
-    geometry::Size size;
+    geometry::Size size;  ///< mm, above 0.
     bool may_turn = false;
 };
 
@@ -31,18 +36,37 @@ struct Packing {
     std::vector<bool> turned;
     geometry::Size box;
     double cost = 0;
+    bool operator==(const Packing&) const = default;
 };
 
-/// What `goal` says about a box.
-double cost_of(const PackingGoal& goal, geometry::Size box);
+/// What `goal` says about every box that holds this one: its cost without the shape, as that alone
+/// can become less when a box grows.
+inline double least_cost_of(const PackingGoal& goal, geometry::Size box) {
+    return goal.area * box.area() + goal.width * box.width + goal.height * box.height +
+           goal.over * std::max(0.0, box.height - goal.height_free);
+}
 
-/// One annealing run of `moves` moves (O(blocks) each) from a random tree; the best it met. No two
-/// blocks overlap. For gaps, grow the blocks by the gap first.
+/// What `goal` says about a box.
+inline double cost_of(const PackingGoal& goal, geometry::Size box) {
+    return least_cost_of(goal, box) +
+           goal.shape * std::abs(box.width - goal.proportion * box.height);
+}
+
+/// One annealing run of `moves` moves (O(blocks) each) from a random tree; the best it met, pushed
+/// together. No two blocks overlap, and each one touches another or the box's edge to its left, and
+/// below. For gaps, grow the blocks by the gap first. More moves are better on the whole, not for
+/// each seed.
 Packing pack(std::span<const Block> blocks, const PackingGoal& goal, std::uint64_t moves,
              Random& random);
 
-/// Runs of growing length on `threads` threads until `go_on` gives false, asked between runs and
-/// every few thousand moves; the best of all.
+/// `runs` such runs: what differs of their results, the best first.
+std::vector<Packing> pack_several(std::span<const Block> blocks, const PackingGoal& goal,
+                                  std::size_t runs, std::uint64_t moves, Random& random);
+
+/// Runs of growing length on `threads` threads until `go_on` gives false; the best of all. `go_on`
+/// is asked on the caller's thread alone, every few milliseconds. A seed has one endless list of
+/// runs, each alike whichever thread makes it, so that more of them are never worse; with one
+/// thread, the same answer comes whenever `go_on` stops at the same question.
 Packing pack_until(std::span<const Block> blocks, const PackingGoal& goal, std::uint64_t seed,
                    unsigned threads, const std::function<bool()>& go_on);
 

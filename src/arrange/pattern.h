@@ -25,27 +25,42 @@ struct wallwright::wall::Names<wallwright::arrange::Pattern> {
 
 namespace wallwright::arrange {
 
-/// On what the pieces of one row lie: for columns left, middle and right.
+/// Of a single row, on what its pieces lie: lower edges, middles, upper edges; of a single column
+/// left edges, middles, right edges. Of several rows of a spine, how they lie by each other: flush
+/// left, on one middle, flush right; of several columns flush at the bottom, on one middle, at the
+/// top. A grid has no use for it.
 enum class RowLine { low, centre, high };
 
 /// A layout as a person would tell it: which pieces, in which order, in which row.
 struct Plan {
     Pattern pattern = Pattern::row;
     RowLine line = RowLine::centre;
-    std::vector<std::vector<std::uint32_t>> rows;  ///< Free items; left to right, top to bottom.
+    /// Free items. Rows from top to bottom, each from left to right; columns from left to right,
+    /// each from top to bottom. None is empty.
+    std::vector<std::vector<std::uint32_t>> rows;
     bool operator==(const Plan&) const = default;
 };
 
-/// The plan's block at its exact gaps, its lower left corner at the origin; nothing when the
-/// pattern cannot take these rows (a grid of unlike sizes).
+/// The plan's block, its lower left corner at the origin. Pieces of one row are the gap apart, and
+/// nothing is nearer than that. So are all that face each other across rows where the facing edges
+/// are flush: always for a single row, for two about a spine, and for more where those between the
+/// outer ones are of one height each. Nothing when the pattern cannot take these rows (a grid of
+/// unlike sizes; the salon has none).
 std::optional<Layout> lay_out(const Task& task, const Plan& plan);
+
+/// How many facing neighbours of a block are not the gap apart.
+std::size_t uneven_gaps(const Task& task, const Layout& block);
 
 /// First plans, good at once: every pattern but the salon, in several ways (how many rows, on which
 /// line), with the pieces in an order that is symmetric about the middle, large ones inside. Plans
-/// that cannot be laid out or settled are not among them.
+/// that cannot be laid out or settled are not among them, nor those that only have room far from
+/// where another of the pattern hangs. No two of a pattern look much the same, and those with
+/// uneven gaps are few, the least uneven ones.
 std::vector<Plan> first_plans(const Task& task);
 
-/// A plan near by: two pieces swapped, one moved to another place or row, a row reversed.
+/// A plan near by: two pieces swapped, one moved to another place or row, a row reversed, another
+/// line. Of a grid, which has its places, only swapped and reversed. The same only when the plan
+/// has a single piece and line to choose from.
 Plan changed(const Plan& plan, Random& random);
 
 }  // namespace wallwright::arrange

@@ -19,6 +19,7 @@ struct Score {
     std::vector<Part> parts;
 };
 
+/// With the weights of the view's task, one a measure; where all are 0 the total is 0.
 Score score_of(const View& view);
 /// Only the total, without a memory of why. The same number.
 double total_of(const View& view);

@@ -1,7 +1,8 @@
 // What to buy next: which frame of a standard size, where, and why.
 #pragma once
 
-#include "arrange/arrange.h"
+#include "arrange/score.h"
+#include "wall/project.h"
 
 #include <functional>
 #include <string>
@@ -20,9 +21,10 @@ struct Suggestion {
     std::string size_name;  ///< As in the catalogue: "a3".
     wall::Frame frame;      ///< A usual frame that takes this size, as it would hang.
     WallRect place;
-    double before = 0;  ///< Total of the group that it would join.
-    double after = 0;   ///< With it.
-    std::string reason;  ///< One sentence: "Fills the step at the right; the lower edge lines up."
+    double before = 0;   ///< Total of the group that it would join.
+    double after = 0;    ///< With it.
+    std::string reason;  ///< One sentence: "Fills the step at the right; its lower edge lines up
+                         ///< with Boats."
     std::vector<PrintFit> prints;  ///< The best first, waiting prints alone.
 };
 
@@ -39,7 +41,8 @@ std::vector<Suggestion> suggest(const wall::Project& project, const wall::Catalo
                                 const SuggestOptions& options,
                                 const std::function<bool(double)>& go_on);
 
-/// The project with the suggestion as a planned piece that is wished for and not bought yet.
+/// The project with the suggestion as a planned piece that is wished for and not bought yet;
+/// where others have stages, in one of its own after them.
 Result<wall::Project> with_suggestion(const wall::Project& project, const Suggestion& suggestion);
 
 }  // namespace wallwright::arrange

@@ -47,6 +47,10 @@ struct Beneath {
 
 struct Task {
     std::vector<Item> items;  ///< In the project's order.
+    /// Furniture, fixtures and all beyond the outline, a gap larger on every side: a frame that
+    /// touches the ceiling or a door looks squeezed in. Lamps and plants too, by half a gap: what
+    /// hangs behind them is allowed, but nobody would hang something new there (common practice,
+    /// no source).
     std::vector<WallRect> keep_out;
     std::vector<WallRect> zones;  ///< Where cables should run.
     WallRect wall;                ///< The outline's bounds.
@@ -84,9 +88,9 @@ Layout fixed_part(const Task& task);
 /// The items that do not stay, in order.
 std::vector<std::uint32_t> free_items(const Task& task);
 
-/// True when the piece may be there as far as the wall is concerned: inside, clear of furniture and
-/// fixtures, no fixing where cables should run, not over what it is to stay off. Says nothing about
-/// other pieces.
+/// True when the piece may be there as far as the wall is concerned: inside and clear of furniture
+/// and fixtures by the gap, no fixing where cables should run, not over what it is to stay off.
+/// Says nothing about other pieces.
 bool wall_allows(const Task& task, std::uint32_t item, const WallRect& place);
 /// True when the two are at least the gap apart along one axis.
 bool clear_of_each_other(const Task& task, const WallRect& a, const WallRect& b);

@@ -1,6 +1,7 @@
 // A layout looked at: what the measures ask about it, worked out once.
 #pragma once
 
+#include "arrange/lab.h"
 #include "arrange/task.h"
 
 #include <span>
@@ -8,12 +9,15 @@
 
 namespace wallwright::arrange {
 
+/// Gaps; pieces farther apart are not seen as having a hole between them.
+inline constexpr double kSight = 10;
+
 /// Only the groups that hold a free piece count, or all pieces where none is free: what hangs
 /// elsewhere on the wall is no part of the question. Reused from layout to layout by the search.
 class View {
   public:
-    explicit View(const Task& task) : task_(&task) {}
-    View(const Task& task, std::span<const Spot> layout) : task_(&task) { look(layout); }
+    explicit View(const Task& task);
+    View(const Task& task, std::span<const Spot> layout) : View(task) { look(layout); }
 
     void look(std::span<const Spot> layout);
 
@@ -22,24 +26,35 @@ class View {
     [[nodiscard]] std::size_t size() const { return spots_.size(); }
     [[nodiscard]] const WallRect& place(std::size_t i) const { return spots_[i].place; }
     [[nodiscard]] const Item& item(std::size_t i) const { return task_->items[spots_[i].item]; }
+    /// The colours of item(i), ready to be compared.
+    [[nodiscard]] const Lab& frame_colour(std::size_t i) const { return frames_[spots_[i].item]; }
+    [[nodiscard]] const Lab& picture_colour(std::size_t i) const {
+        return pictures_[spots_[i].item];
+    }
     /// Neighbours that face each other within the reach, as indices into spots().
     [[nodiscard]] std::span<const spacing::Facing> facing() const { return facing_; }
+    /// Pieces that look at each other across more than the reach, up to kSight gaps.
+    [[nodiscard]] std::span<const spacing::Facing> across() const { return across_; }
     /// Neighbours of which only corners look at each other, both ways nearer than the gap.
     [[nodiscard]] std::span<const spacing::Facing> corners() const { return corners_; }
     [[nodiscard]] const WallRect& bounds() const { return bounds_; }
-    [[nodiscard]] double area() const { return area_; }    ///< mm2 of all pieces.
+    [[nodiscard]] double area() const { return area_; }     ///< mm2 of all pieces.
     [[nodiscard]] WallPoint mass() const { return mass_; }  ///< Centre of their areas.
     /// How many groups the pieces make that hold a free one.
     [[nodiscard]] std::size_t groups() const { return groups_; }
 
   private:
+    void find_pairs();
     void keep_active_groups();
     void sum_up();
 
     const Task* task_;
+    std::vector<Lab> frames_;  // by item
+    std::vector<Lab> pictures_;
     std::vector<Spot> spots_;
     std::vector<WallRect> places_;
     std::vector<spacing::Facing> facing_;
+    std::vector<spacing::Facing> across_;
     std::vector<spacing::Facing> corners_;
     WallRect bounds_;
     double area_ = 0;

@@ -45,6 +45,9 @@ void add_even(CLI::App& program, Chosen& chosen);
 void add_hang(CLI::App& program, Chosen& chosen);
 void add_sheets(CLI::App& program, Chosen& chosen);
 void add_draw(CLI::App& program, Chosen& chosen);
+void add_arrange(CLI::App& program, Chosen& chosen);
+void add_grow(CLI::App& program, Chosen& chosen);
+void add_suggest(CLI::App& program, Chosen& chosen);
 
 /// Positional `file` and --units.
 void add_wall(CLI::App& command, Common& common);

@@ -33,4 +33,10 @@ std::string findings_text(const std::vector<wall::Finding>& findings) {
                               count_of(findings, wall::Severity::note));
 }
 
+std::string stops_text(const std::vector<wall::Finding>& findings) {
+    return wall::has_stop(findings)
+               ? "The wall still has stop findings; wallwright check says which.\n"
+               : "";
+}
+
 }  // namespace wallwright::cli

@@ -12,4 +12,7 @@ namespace wallwright::cli {
 /// each.
 std::string findings_text(const std::vector<wall::Finding>& findings);
 
+/// A line for where even or well arranged pieces are not yet a safe wall; empty where they are.
+std::string stops_text(const std::vector<wall::Finding>& findings);
+
 }  // namespace wallwright::cli

@@ -1,6 +1,7 @@
 #include "desk/overlay.h"
 
 #include "desk/overlay_lines.h"
+#include "desk/overlay_wishes.h"
 #include "draw/paths.h"
 
 #include <algorithm>
@@ -142,6 +143,8 @@ std::vector<draw::Shape<Wall>> overlay(const Session& session, const std::vector
     add_hovered(overlay, session, waiting, showing);
     if (step == Step::room)
         add_corners(overlay, session.project());
+    if (step == Step::arrange)
+        add_wishes(overlay, session.project(), waiting);
     add_selection(overlay, session, waiting, step);
     add_off_wall(overlay, showing);
     for (const Guide& guide : showing.guides)

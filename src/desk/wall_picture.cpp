@@ -1,5 +1,6 @@
 #include "desk/wall_picture.h"
 
+#include "arrange/grow.h"
 #include "draw/elevation.h"
 
 namespace wallwright::desk {
@@ -32,6 +33,16 @@ bool refresh(WallPicture& picture, const Session& session, Step step, double sca
     picture.scale = scale;
     picture.step = step;
     return true;
+}
+
+geometry::Rect<geometry::Wall> extent_of(const WallPicture& picture, const Session& session) {
+    if (picture.step != Step::arrange || arrange::last_stage(session.kept()) == 0)
+        return picture.drawing.extent;
+    const wall::Project today = arrange::at_stage(session.kept(), 0);
+    const draw::WallDrawing drawing =
+        draw::elevation(today, rules::assess(today, session.catalogue()),
+                        options_for(session, picture.step, picture.scale));
+    return hull(picture.drawing.extent, drawing.extent);
 }
 
 }  // namespace wallwright::desk

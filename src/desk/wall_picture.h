@@ -23,4 +23,8 @@ struct WallPicture {
 /// the centre line; marks, fixings and zones. True when it was drawn.
 bool refresh(WallPicture& picture, const Session& session, Step step, double scale);
 
+/// What a viewer should see whole: the drawing, and where the wall grows in stages, today's wall
+/// too with what waits on its floor then.
+geometry::Rect<geometry::Wall> extent_of(const WallPicture& picture, const Session& session);
+
 }  // namespace wallwright::desk

@@ -35,8 +35,9 @@ enum class Ink {
     own
 };
 
-/// Line types in use, by ISO 128-2: continuous (01.1, 01.2), dashed for hidden edges (02.1),
-/// long-dash dotted for centre lines (04.1), dotted (07) for what is still a wish.
+/// Line types in use, by ISO 128-2: continuous (01.1, 01.2), dashed for hidden edges (02.1)
+/// and, in an ink and a width of their own, for frames not bought yet; long-dash dotted for centre
+/// lines (04.1), dotted (07) for what is still a wish.
 enum class LineType { continuous, dashed, long_dash_dotted, dotted };
 
 struct Paint {

@@ -8,6 +8,7 @@
 #include "draw/paths.h"
 #include "draw/tint.h"
 #include "draw/waiting.h"
+#include "draw/wished.h"
 
 #include <algorithm>
 #include <iterator>
@@ -34,6 +35,7 @@ void add_notes(Board& board) {
         add_letters(board);
     if (board.options.fixings)
         add_marks(board);
+    add_wished_notes(board);
     if (board.options.dimensions)
         add_inner_measures(board);
 }

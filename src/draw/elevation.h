@@ -23,9 +23,9 @@ struct ElevationOptions {
     std::string picture_folder;  ///< Where the prints' file names start from.
 };
 
-/// Wall, skirting, floor, furniture, fixtures, pieces with moulding, mount, bevel and picture; then
-/// what the options ask. The wall's colour is a thin wash, so that figures can be read on any. All
-/// lengths are labelled in the project's unit.
+/// Wall, skirting, floor, furniture, fixtures, pieces with moulding, mount, bevel and picture or,
+/// where they are not bought yet, in dashes; then what the options ask. The wall's colour is a thin
+/// wash, so that figures can be read on any. All lengths are labelled in the project's unit.
 WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment,
                       const ElevationOptions& options);
 

@@ -2,6 +2,7 @@
 
 #include "draw/paths.h"
 #include "draw/tint.h"
+#include "draw/wished.h"
 #include "mounts/window.h"
 
 #include <algorithm>
@@ -113,6 +114,8 @@ void add_mounted(Shapes& shapes, const Rect<Wall>& sight, const wall::Mount& mou
 
 void add_framed(Shapes& shapes, const wall::Project& project, const wall::Piece& piece,
                 const Rect<Wall>& place, const Pictures& pictures) {
+    if (piece.wished)
+        return add_wished(shapes, place);
     wall::Frame frame = wall::frame_of(project, piece);
     frame.outside = place.size();
     const wall::Mount* mount = piece.mount ? wall::find(project, *piece.mount) : nullptr;

@@ -1,5 +1,5 @@
 // One piece as it looks from the front: a soft shadow, the moulding with its mitres, mount, window
-// and picture.
+// and picture. One whose frame is not bought yet is an outline only.
 #pragma once
 
 #include "draw/furnishings.h"

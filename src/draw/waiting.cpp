@@ -5,6 +5,7 @@
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "draw/tint.h"
+#include "draw/wished.h"
 #include "wall/titles.h"
 
 #include <algorithm>
@@ -117,10 +118,12 @@ FloorReach floor_under(const Board& board, const std::vector<Standing>& waiting)
 
 void add_waiting(Board& board, const std::vector<Standing>& waiting) {
     for (const Standing& standing : waiting) {
-        add_framed(board.shapes, board.project, board.project.pieces[standing.index],
-                   standing.place, {board.options.pictures, board.options.picture_folder});
+        const wall::Piece& piece = board.project.pieces[standing.index];
+        add_framed(board.shapes, board.project, piece, standing.place,
+                   {board.options.pictures, board.options.picture_folder});
         if (board.options.letters)
             add_ringed(board, standing.place.centre(), letter(standing.index), false);
+        add_wished_size(board, piece, standing.place);
         Text<Wall> text{{standing.place.centre().x, standing.place.min.y}, ""};
         text.size = kNameSize;
         text.align = Align::centre;

@@ -1,5 +1,6 @@
 // Edits: each takes a project and gives another, or the Problem that forbids it. What comes out is
-// sound (wall/validity.h), with its places to 0.01 mm as a file keeps them.
+// sound (wall/validity.h), with its places to 0.01 mm and its weights to 0.001 as a file keeps
+// them.
 #pragma once
 
 #include "base/problem.h"

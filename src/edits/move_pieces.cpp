@@ -67,6 +67,7 @@ Result<Project> swap_places(Project project, const PieceId& first, const PieceId
     const Vec<Wall> step = to_same_centre(outside_size(project, other), outside_size(project, one));
     std::swap(one.at, other.at);
     std::swap(one.state, other.state);
+    std::swap(one.stage, other.stage);
     shift_if_placed(one, step);
     shift_if_placed(other, -1 * step);
     return sound(std::move(project));

@@ -17,7 +17,15 @@ namespace {
 void let_wait(Piece& piece) {
     piece.state = PieceState::waiting;
     piece.pinned = false;
+    piece.stage = 0;
     piece.at.reset();
+}
+
+/// What hangs has been bought, and its stage is past.
+void hang(Piece& piece) {
+    piece.state = PieceState::hung;
+    piece.wished = false;
+    piece.stage = 0;
 }
 
 }  // namespace
@@ -48,7 +56,10 @@ Result<Project> set_state(Project project, PieceIds ids, PieceState state) {
     if (!pieces)
         return fail(pieces.error());
     for (Piece* piece : *pieces)
-        piece->state = state;
+        if (state == PieceState::hung)
+            hang(*piece);
+        else
+            piece->state = state;
     return sound(std::move(project));
 }
 
@@ -71,6 +82,7 @@ Result<Project> duplicate(Project project, PieceIds ids, geometry::Vec<geometry:
         Piece copy = **original;
         wall::Frame frame = frame_of(project, copy);
         copy.pinned = false;
+        copy.stage = 0;
         if (copy.state != PieceState::waiting) {
             copy.state = PieceState::planned;
             copy.at = *copy.at + by;

@@ -31,24 +31,24 @@ Result<wall::Project> without_mount(wall::Project project, const wall::PieceId& 
 /// Shifts planned pieces. A hung or pinned one is a Problem that says which.
 Result<wall::Project> shift(wall::Project project, PieceIds ids, geometry::Vec<geometry::Wall> by);
 /// Takes placed pieces, hung and pinned ones too, off the wall to the floor, where no pin holds
-/// them. Those that wait go on waiting.
+/// them and no stage counts them. Those that wait go on waiting.
 Result<wall::Project> take_down(wall::Project project, PieceIds ids);
 /// hung and planned keep the place; a waiting piece has none, so it must be placed first. waiting
-/// takes down.
+/// takes down. What hangs is wished for no longer and has no stage.
 Result<wall::Project> set_state(wall::Project project, PieceIds ids, wall::PieceState state);
 /// A waiting piece cannot be pinned.
 Result<wall::Project> set_pinned(wall::Project project, PieceIds ids, bool pinned);
 /// A quarter turn of planned or waiting pieces, placed ones about their centres.
 Result<wall::Project> turn(wall::Project project, PieceIds ids);
-/// Each takes the other's place, centre on centre. One of two planned pieces may wait; the other
-/// then waits instead.
+/// Each takes the other's place, centre on centre, and goes up in its stage. One of two planned
+/// pieces may wait; the other then waits instead.
 Result<wall::Project> swap_places(wall::Project project, const wall::PieceId& first,
                                   const wall::PieceId& second);
-/// With the frames, mounts and prints that only they had.
+/// With the frames, mounts and prints that only they had, and the wishes about them.
 Result<wall::Project> remove_pieces(wall::Project project, PieceIds ids);
 
-/// Copies with frames of their own and the title of the original; placed ones are planned and
-/// shifted by `by`. `made` gets their ids.
+/// Copies with frames of their own and the title of the original; placed ones are planned, in no
+/// stage, and shifted by `by`. Wishes about the originals are not copied. `made` gets their ids.
 Result<wall::Project> duplicate(wall::Project project, PieceIds ids,
                                 geometry::Vec<geometry::Wall> by, std::vector<wall::PieceId>& made);
 

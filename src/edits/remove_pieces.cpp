@@ -2,6 +2,7 @@
 #include "edits/look_up.h"
 #include "edits/pieces.h"
 #include "edits/sound.h"
+#include "edits/wishes.h"
 
 #include <algorithm>
 
@@ -40,6 +41,7 @@ Result<Project> remove_pieces(Project project, PieceIds ids) {
     if (const auto pieces = pieces_in(project, ids); !pieces)
         return fail(pieces.error());
     const std::vector<Piece> before = project.pieces;
+    drop_wishes_about(project, ids);
     std::erase_if(project.pieces, [ids](const Piece& piece) {
         return std::find(ids.begin(), ids.end(), piece.id) != ids.end();
     });

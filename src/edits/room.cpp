@@ -5,6 +5,7 @@
 #include "edits/free_id.h"
 #include "edits/look_up.h"
 #include "edits/sound.h"
+#include "edits/wishes.h"
 
 #include <fmt/format.h>
 
@@ -68,6 +69,7 @@ Result<Project> remove(Project project, const FurnitureId& id) {
     const auto is_it = [&id](const Furniture& one) { return one.id == id; };
     if (std::erase_if(project.room.furniture, is_it) == 0)
         return fail(no_such_thing("furniture", id.text));
+    drop_wishes_about(project, id);
     return sound(std::move(project));
 }
 
@@ -75,6 +77,7 @@ Result<Project> remove(Project project, const FixtureId& id) {
     const auto is_it = [&id](const Fixture& one) { return one.id == id; };
     if (std::erase_if(project.room.fixtures, is_it) == 0)
         return fail(no_such_thing("fixtures", id.text));
+    drop_wishes_about(project, id);
     return sound(std::move(project));
 }
 

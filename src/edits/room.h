@@ -23,6 +23,7 @@ Result<wall::Project> add_furniture(wall::Project project, wall::Furniture furni
                                     wall::FurnitureId& made);
 Result<wall::Project> add_fixture(wall::Project project, wall::Fixture fixture,
                                   wall::FixtureId& made);
+/// With the wishes about it, and the target where it is that.
 Result<wall::Project> remove(wall::Project project, const wall::FurnitureId& id);
 Result<wall::Project> remove(wall::Project project, const wall::FixtureId& id);
 

@@ -12,6 +12,8 @@ using geometry::Point;
 using geometry::Rect;
 using geometry::Wall;
 
+constexpr double kStepsPerWeight = 1000;
+
 Point<Wall> to_file_step(Point<Wall> point) {
     return {edits::to_file_step(point.x), edits::to_file_step(point.y)};
 }
@@ -20,6 +22,13 @@ Point<Wall> to_file_step(Point<Wall> point) {
 Rect<Wall> to_file_step(const Rect<Wall>& rect) {
     return Rect<Wall>::at(to_file_step(rect.min),
                           {edits::to_file_step(rect.width()), edits::to_file_step(rect.height())});
+}
+
+void keep_file_steps(wall::Target& target) {
+    if (auto* point = std::get_if<Point<Wall>>(&target))
+        *point = to_file_step(*point);
+    if (auto* region = std::get_if<Rect<Wall>>(&target))
+        *region = to_file_step(*region);
 }
 
 void keep_file_steps(wall::Project& project) {
@@ -32,6 +41,10 @@ void keep_file_steps(wall::Project& project) {
     for (wall::Piece& piece : project.pieces)
         if (piece.at)
             piece.at = to_file_step(*piece.at);
+    if (project.target)
+        keep_file_steps(*project.target);
+    for (wall::MeasureWeight& one : project.weights)
+        one.weight = std::round(one.weight * kStepsPerWeight) / kStepsPerWeight;
 }
 
 }  // namespace

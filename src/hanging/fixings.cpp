@@ -132,6 +132,12 @@ geometry::Rect<geometry::Wall> covered_by(const Fixing& fixing) {
         {fixing.at.x - fixing.footprint.width / 2, fixing.at.y - below}, fixing.footprint);
 }
 
+geometry::Rect<geometry::Wall> pierced_by(const Fixing& fixing) {
+    const double plate =
+        fixing.kind == wall::FixingKind::nail_hook ? covered_by(fixing).top() : fixing.at.y;
+    return {fixing.at, {fixing.at.x, plate}};
+}
+
 std::vector<Hanging> hang_all(const wall::Project& project, const wall::Catalogue& catalogue) {
     const std::vector<Job> jobs = jobs_of(project, catalogue);
     std::vector<std::size_t> heaviest_first(jobs.size());

@@ -24,6 +24,10 @@ struct Fixing {
 /// plate of a hook stands on its bearing point with the nails in it.
 geometry::Rect<geometry::Wall> covered_by(const Fixing& fixing);
 
+/// Where it goes into the wall: a screw at its point, the nails of a hook somewhere between its
+/// bearing point and the upper end of its plate. For what pierces; strips do not.
+geometry::Rect<geometry::Wall> pierced_by(const Fixing& fixing);
+
 /// How one piece is hung. With no fixings, `findings` says why.
 struct Hanging {
     wall::PieceId piece;

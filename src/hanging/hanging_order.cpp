@@ -19,43 +19,44 @@ double between(const Rect<Wall>& a, const Rect<Wall>& b) {
 }
 
 /// The piece nearest to the middle of the lowest row: of all those that begin below the middle of
-/// the lowest piece.
-std::size_t first_of(const std::vector<Rect<Wall>>& places) {
-    const Rect<Wall> lowest = *std::min_element(
-        places.begin(), places.end(),
-        [](const Rect<Wall>& a, const Rect<Wall>& b) { return a.bottom() < b.bottom(); });
-    Rect<Wall> row = lowest;
-    for (const Rect<Wall>& place : places)
-        if (place.bottom() < lowest.centre().y)
-            row = hull(row, place);
-    const auto off_middle = [&](const Rect<Wall>& place) {
-        const bool in_row = place.bottom() < lowest.centre().y;
-        return std::tuple(!in_row, std::abs(place.centre().x - row.centre().x));
+/// the lowest piece. Of the earliest stage alone.
+std::size_t first_of(const std::vector<Upcoming>& pieces) {
+    const int stage = std::ranges::min(pieces, {}, &Upcoming::stage).stage;
+    const Upcoming& lowest = std::ranges::min(pieces, {}, [stage](const Upcoming& piece) {
+        return std::tuple(piece.stage != stage, piece.place.bottom());
+    });
+    const auto in_row = [&](const Upcoming& piece) {
+        return piece.stage == stage && piece.place.bottom() < lowest.place.centre().y;
     };
-    const auto first = std::min_element(
-        places.begin(), places.end(),
-        [&](const Rect<Wall>& a, const Rect<Wall>& b) { return off_middle(a) < off_middle(b); });
-    return static_cast<std::size_t>(first - places.begin());
+    Rect<Wall> row = lowest.place;
+    for (const Upcoming& piece : pieces)
+        if (in_row(piece))
+            row = hull(row, piece.place);
+    const auto first = std::ranges::min_element(pieces, {}, [&](const Upcoming& piece) {
+        return std::tuple(!in_row(piece), std::abs(piece.place.centre().x - row.centre().x));
+    });
+    return static_cast<std::size_t>(first - pieces.begin());
 }
 
 }  // namespace
 
-std::vector<std::size_t> hanging_order(const std::vector<Rect<Wall>>& places) {
-    if (places.empty())
+std::vector<std::size_t> hanging_order(const std::vector<Upcoming>& pieces) {
+    if (pieces.empty())
         return {};
-    std::vector<double> to_hung(places.size(), std::numeric_limits<double>::infinity());
-    std::vector<bool> hung(places.size(), false);
-    std::vector<std::size_t> order{first_of(places)};
-    const Point<Wall> start = places[order.front()].centre();
+    std::vector<double> to_hung(pieces.size(), std::numeric_limits<double>::infinity());
+    std::vector<bool> hung(pieces.size(), false);
+    std::vector<std::size_t> order{first_of(pieces)};
+    const Point<Wall> start = pieces[order.front()].place.centre();
     const auto rank = [&](std::size_t i) {
-        return std::tuple(hung[i], to_hung[i], distance(places[i].centre(), start));
+        return std::tuple(bool(hung[i]), pieces[i].stage, to_hung[i],
+                          distance(pieces[i].place.centre(), start));
     };
-    while (order.size() < places.size()) {
+    while (order.size() < pieces.size()) {
         const std::size_t last = order.back();
         hung[last] = true;
         std::size_t next = last;
-        for (std::size_t i = 0; i < places.size(); ++i) {
-            to_hung[i] = std::min(to_hung[i], between(places[i], places[last]));
+        for (std::size_t i = 0; i < pieces.size(); ++i) {
+            to_hung[i] = std::min(to_hung[i], between(pieces[i].place, pieces[last].place));
             if (rank(i) < rank(next))
                 next = i;
         }

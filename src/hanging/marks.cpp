@@ -19,6 +19,7 @@ struct Task {
     const Hanging* hanging = nullptr;
     Rect<Wall> place;
     bool assumed = false;  ///< Its hanger was not measured.
+    int stage = 0;
 };
 
 std::vector<Task> tasks_of(const wall::Project& project, const std::vector<Hanging>& hangings) {
@@ -29,18 +30,18 @@ std::vector<Task> tasks_of(const wall::Project& project, const std::vector<Hangi
             hanging.fixings.empty())
             continue;
         if (const auto place = place_of(project, *piece))
-            tasks.push_back({&hanging, *place, !is_measured(piece->hanger)});
+            tasks.push_back({&hanging, *place, !is_measured(piece->hanger), piece->stage});
     }
     return tasks;
 }
 
 std::vector<Task> in_hanging_order(const std::vector<Task>& tasks) {
-    std::vector<Rect<Wall>> places;
-    places.reserve(tasks.size());
+    std::vector<Upcoming> pieces;
+    pieces.reserve(tasks.size());
     for (const Task& task : tasks)
-        places.push_back(task.place);
+        pieces.push_back({task.place, task.stage});
     std::vector<Task> ordered;
-    for (const std::size_t index : hanging_order(places))
+    for (const std::size_t index : hanging_order(pieces))
         ordered.push_back(tasks[index]);
     return ordered;
 }

@@ -61,7 +61,8 @@ draw::PageDrawing elevation_sheet(
     const draw::PageDrawing placed = draw::placed_on_page(scaled.drawing, to_page);
     sheet.shapes.insert(sheet.shapes.end(), placed.shapes.begin(), placed.shapes.end());
     const Area area = elevation_area(job.options);
-    add_legend(sheet.shapes, {area.min.x, area.max.y + kLegendHeight - 1}, area.width());
+    add_legend(sheet.shapes, {area.min.x, area.max.y + kLegendHeight - 1}, area.width(),
+               std::ranges::any_of(job.project.pieces, &wall::Piece::wished));
     return sheet;
 }
 

@@ -52,6 +52,12 @@ void add_hung(Shapes& shapes, Spot at) {
     add_letter(shapes, at, false);
 }
 
+void add_wished(Shapes& shapes, Spot at) {
+    shapes.emplace_back(
+        draw::box(Area{{at.x, at.y - 1.4}, {at.x + 6.5, at.y + 1.4}},
+                  {std::nullopt, draw::Stroke{{Ink::accent}, 0.35, draw::LineType::dashed}}));
+}
+
 void add_centre_line(Shapes& shapes, Spot at) {
     shapes.emplace_back(draw::line<Page>(
         at, {at.x + 7, at.y}, draw::Stroke{{Ink::accent}, 0.25, draw::LineType::long_dash_dotted}));
@@ -60,11 +66,13 @@ void add_centre_line(Shapes& shapes, Spot at) {
 struct Sign {
     void (*add)(Shapes&, Spot);
     const char* words;
+    bool for_wished = false;  ///< Shown only where there are such frames.
 };
 
 constexpr Sign kSigns[] = {
     {add_planned, "planned"},
     {add_hung, "hangs or waits"},
+    {add_wished, "not bought yet", true},
     {add_mark, "pencil mark, numbered as in the table"},
     {add_hidden, "strip, hook or cord behind the frame"},
     {add_hatch, "cables may run here"},
@@ -73,9 +81,11 @@ constexpr Sign kSigns[] = {
 
 }  // namespace
 
-void add_legend(Shapes& shapes, Spot at, double width) {
+void add_legend(Shapes& shapes, Spot at, double width, bool wished) {
     double x = at.x;
     for (const Sign& sign : kSigns) {
+        if (sign.for_wished && !wished)
+            continue;
         const double words = text_width(sign.words, kWords.size, kWords.bold);
         if (x + kSignWidth + words > at.x + width)
             return;

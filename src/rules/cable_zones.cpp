@@ -16,15 +16,6 @@ using wall::Severity;
 
 using WallRect = geometry::Rect<geometry::Wall>;
 
-/// Where the fixing goes into the wall: a screw at its point, the nails of a hook somewhere between
-/// its bearing point and the upper end of its plate.
-WallRect pierced_by(const hanging::Fixing& fixing) {
-    const double plate = fixing.kind == wall::FixingKind::nail_hook
-                             ? hanging::covered_by(fixing).top()
-                             : fixing.at.y;
-    return {fixing.at, {fixing.at.x, plate}};
-}
-
 /// Edges count as inside, and so does what has no width.
 bool touch(const WallRect& a, const WallRect& b) {
     return geometry::overlap_x(a, b) >= 0 && geometry::overlap_y(a, b) >= 0;
@@ -53,7 +44,7 @@ std::optional<Hit> worst_hit(const Scene& scene, const OnWall& one) {
     for (const hanging::Fixing& fixing : one.hanging->fixings) {
         if (!wall::pierces(fixing.kind))
             continue;
-        const WallRect pierced = pierced_by(fixing);
+        const WallRect pierced = hanging::pierced_by(fixing);
         const auto zone = std::ranges::find_if(scene.zones, [&pierced](const hanging::Zone& each) {
             return touch(each.place, pierced);
         });
@@ -81,7 +72,7 @@ std::optional<Way> way_out_of_zones(const Scene& scene, const OnWall& one) {
     Carried carried{one.place, {}};
     for (const hanging::Fixing& fixing : one.hanging->fixings)
         if (wall::pierces(fixing.kind))
-            for (const auto end : {pierced_by(fixing).min, pierced_by(fixing).max})
+            for (const auto end : {hanging::pierced_by(fixing).min, hanging::pierced_by(fixing).max})
                 carried.points.push_back(end);
     std::vector<WallRect> places;
     for (const hanging::Zone& zone : scene.zones)

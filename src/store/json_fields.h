@@ -42,6 +42,18 @@ void fields(ObjectWriter& io, const wall::NamedSize& size);
 void fields(ObjectReader& io, wall::Catalogue& catalogue);
 void fields(ObjectWriter& io, const wall::Catalogue& catalogue);
 
+/// A target with what stands beside it.
+struct TargetInFile {
+    std::optional<wall::Target> target;
+    wall::UnknownKeys unknown;
+};
+void fields(ObjectReader& io, TargetInFile& target);
+void fields(ObjectWriter& io, const TargetInFile& target);
+void fields(ObjectReader& io, wall::Wish& wish);
+void fields(ObjectWriter& io, const wall::Wish& wish);
+void fields(ObjectReader& io, wall::MeasureWeight& weight);
+void fields(ObjectWriter& io, const wall::MeasureWeight& weight);
+
 void fields(ObjectReader& io, wall::Stock& stock);
 void fields(ObjectWriter& io, const wall::Stock& stock);
 void fields(ObjectReader& io, wall::Datum& datum);

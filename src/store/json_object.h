@@ -5,9 +5,9 @@
 //   must: a key that has to be there.
 //   may:  a key that may be missing; the value then stays what it was. Writing leaves out what says
 //   nothing: empty texts and
-//         lists, absent options, a flag that is false. Numbers, names and colours are always
-//         written, so that a later change of a default never changes a wall that is already on
-//         file.
+//         lists, absent options, a flag that is false, a count of 0. Other numbers, names and
+//         colours are always written, so that a later change of a default never changes a wall that
+//         is already on file.
 #pragma once
 
 #include "store/json_text.h"
@@ -88,6 +88,10 @@ class ObjectReader {
             read_object(item, path, into.emplace_back());
         }
     }
+    /// Whether the key is there; it is not read by asking.
+    [[nodiscard]] bool has(std::string_view key) const;
+    /// What is wrong with the object as a whole.
+    void refuse(std::string what, std::string remedy);
     /// Every key that was not asked for. To be called last.
     void unknown(wall::UnknownKeys& into) const;
 
@@ -204,6 +208,7 @@ class ObjectWriter {
 
     static bool says_something(const std::string& text) { return !text.empty(); }
     static bool says_something(bool flag) { return flag; }
+    static bool says_something(int count) { return count != 0; }
     template <class T>
     static bool says_something(const std::vector<T>& values) {
         return !values.empty();

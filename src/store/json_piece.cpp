@@ -24,6 +24,8 @@ void piece_fields(Io& io, APiece& piece) {
     io.may("turned", piece.turned);
     io.may("state", piece.state);
     io.may("pinned", piece.pinned);
+    io.may("wished", piece.wished);
+    io.may("stage", piece.stage);
     io.point(piece.at);
     io.object("hanger", piece.hanger);
     io.may("fixing", piece.fixing);

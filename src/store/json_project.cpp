@@ -9,6 +9,17 @@ namespace wallwright::store {
 
 namespace {
 
+void target_field(ObjectReader& io, wall::Project& project) {
+    TargetInFile found;
+    io.object("target", found);
+    project.target = found.target;
+    project.target_unknown = std::move(found.unknown);
+}
+void target_field(ObjectWriter& io, const wall::Project& project) {
+    if (project.target)
+        io.object("target", TargetInFile{project.target, project.target_unknown});
+}
+
 template <class Io, class AProject>
 void project_fields(Io& io, AProject& project) {
     io.may("title", project.title);
@@ -20,6 +31,9 @@ void project_fields(Io& io, AProject& project) {
     io.list("prints", project.prints);
     io.list("pieces", project.pieces);
     io.list("stock", project.stock);
+    io.list("wishes", project.wishes);
+    target_field(io, project);
+    io.list("weights", project.weights);
     io.object("own", project.own);
     io.object("datum", project.datum);
     io.may("tape", project.tape);

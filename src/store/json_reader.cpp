@@ -49,7 +49,7 @@ std::string number_meant(std::string_view key, const Json& found) {
 }  // namespace
 
 std::string name_in_list(const Json& value, std::size_t index) {
-    for (const char* key : {"id", "name", "fixing"})
+    for (const char* key : {"id", "name", "fixing", "measure"})
         if (value.is_object() && value.contains(key) && value[key].is_string())
             return value[key].get<std::string>();
     return fmt::format("#{}", index + 1);
@@ -87,6 +87,14 @@ void ObjectReader::point(std::optional<geometry::Point<geometry::Wall>>& into) {
                   fmt::format("\"{}\" is missing beside \"{}\"", x ? "y_mm" : "x_mm",
                               x ? "x_mm" : "y_mm"),
                   "give both, or neither", ""});
+}
+
+bool ObjectReader::has(std::string_view key) const {
+    return value_.is_object() && value_.contains(std::string(key));
+}
+
+void ObjectReader::refuse(std::string what, std::string remedy) {
+    complain({path_, std::move(what), std::move(remedy), ""});
 }
 
 void ObjectReader::unknown(wall::UnknownKeys& into) const {

@@ -99,9 +99,10 @@ struct Piece {
     std::optional<PrintId> print;
     bool turned = false;  ///< Hung a quarter turn from how its frame is recorded.
     PieceState state = PieceState::waiting;
-    bool pinned = false;            ///< Planned, and not to be moved.
-    bool wished = false;            ///< Its frame is not bought yet.
-    int stage = 0;                  ///< In which stage of growth it goes up, from 1; 0 for none.
+    bool pinned = false;  ///< Planned, and not to be moved.
+    bool wished = false;  ///< Its frame is not bought yet, so it cannot hang.
+    int stage = 0;  ///< In which stage of growth it goes up, from 1, while it is planned; 0 for
+                    ///< none.
     std::optional<Point<Wall>> at;  ///< Lower left corner; always there unless the piece waits.
     Hanger hanger;
     std::optional<FixingTypeId> fixing;  ///< The person's own choice; otherwise one is chosen.

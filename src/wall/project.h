@@ -64,6 +64,7 @@ struct Project {
     std::vector<Stock> stock;
     std::vector<Wish> wishes;
     std::optional<Target> target;        ///< Toward which the group grows.
+    UnknownKeys target_unknown;          ///< What stands beside the target in the file.
     std::vector<MeasureWeight> weights;  ///< Those that are not the usual ones.
     Catalogue own;  ///< The person's own materials, fixings and sizes; they replace built-in ones
                     ///< of the same name.

@@ -34,6 +34,11 @@ std::vector<std::string> unknown_paths(const Project& project) {
         add(paths, fmt::format("pieces/{}/hanger", piece.id.text), piece.hanger.unknown);
     for (const Stock& stock : project.stock)
         add(paths, "stock/" + stock.fixing.text, stock.unknown);
+    for (std::size_t i = 0; i < project.wishes.size(); ++i)
+        add(paths, fmt::format("wishes/#{}", i + 1), project.wishes[i].unknown);
+    add(paths, "target", project.target_unknown);
+    for (const MeasureWeight& one : project.weights)
+        add(paths, "weights/" + one.measure, one.unknown);
     add_all(paths, "own/materials", project.own.materials);
     add_all(paths, "own/fixings", project.own.fixings);
     return paths;

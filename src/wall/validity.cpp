@@ -10,6 +10,8 @@ namespace wallwright::wall {
 
 namespace {
 
+constexpr int kLastStage = 999;  // more than any wall has pieces to grow by
+constexpr double kMostWeight = 10;
 constexpr double kLargest = 1e5;  // mm: no wall, frame or sofa is longer than 100 m
 
 /// Gathers what is wrong, each said to be at a place.
@@ -163,6 +165,20 @@ void check_known(Faults& faults, const Project& project, const std::string& wher
                   "add it, or name one that is there");
 }
 
+/// A stage is a place in the order of going up: what hangs is up, and what waits has no place to go
+/// to.
+void check_plan(Faults& faults, const std::string& where, const Piece& piece) {
+    faults.unless(piece.stage >= 0 && piece.stage <= kLastStage, where + "/stage",
+                  fmt::format("{} is no stage", piece.stage),
+                  fmt::format("number the stages from 1 to {}, or write 0 for none", kLastStage));
+    faults.unless(piece.stage == 0 || piece.state == PieceState::planned, where + "/stage",
+                  fmt::format("a piece that is {} has no stage", name_of(piece.state)),
+                  "leave the stage out, or plan the piece");
+    faults.unless(!piece.wished || piece.state != PieceState::hung, where + "/wished",
+                  "a frame that is not bought yet cannot hang",
+                  "leave wished out, or call the piece planned");
+}
+
 void check_piece(Faults& faults, const Project& project, const Piece& piece) {
     const std::string where = "pieces/" + piece.id.text;
     check_known(faults, project, where + "/frame", piece.frame);
@@ -175,6 +191,7 @@ void check_piece(Faults& faults, const Project& project, const Piece& piece) {
                   "give x_mm and y_mm of its lower left corner, or let it wait");
     if (piece.at)
         faults.check_place(where, *piece.at);
+    check_plan(faults, where, piece);
     if (piece.weighed)
         faults.check_mass(where + "/weighed_kg", *piece.weighed);
     check_hanger(faults, where + "/hanger", piece.hanger);
@@ -194,6 +211,74 @@ void check_paper(Faults& faults, const Project& project) {
                 print.grams_per_square_metre <= 10000,
             "prints/" + print.id.text + "/grams_per_m2", "the weight of the paper is out of range",
             "give it in g/m2, usually 80 to 350");
+    }
+}
+
+/// The thing, where there is one, is known.
+void check_thing(Faults& faults, const Project& project, const std::string& where,
+                 const ThingId& thing) {
+    if (const auto* furniture = std::get_if<FurnitureId>(&thing))
+        check_known(faults, project, where + "/furniture", *furniture);
+    if (const auto* fixture = std::get_if<FixtureId>(&thing))
+        check_known(faults, project, where + "/fixture", *fixture);
+}
+
+void check_wish(Faults& faults, const Project& project, const std::string& where,
+                const Wish& wish) {
+    const std::string_view name = name_of(wish.kind);
+    const bool about_thing = wish.kind == WishKind::not_over;
+    check_known(faults, project, where + "/first", wish.first);
+    if (wish.second)
+        check_known(faults, project, where + "/second", *wish.second);
+    faults.unless(wish.second.has_value() == is_about_two(wish.kind), where + "/second",
+                  fmt::format("\"{}\" is about {}", name, wish.second ? "one piece" : "two pieces"),
+                  wish.second ? "leave second out" : "name the other piece");
+    faults.unless(wish.second != wish.first, where + "/second",
+                  fmt::format("\"{}\" is about two pieces, not one", name),
+                  "name another piece than the first");
+    if (wish.thing)
+        check_thing(faults, project, where, *wish.thing);
+    faults.unless(
+        wish.thing.has_value() == about_thing, where,
+        about_thing ? fmt::format("\"{}\" does not say what", name)
+                    : fmt::format("\"{}\" is about pieces only", name),
+        about_thing ? "name a piece of furniture or a fixture" : "leave furniture and fixture out");
+}
+
+void check_wishes(Faults& faults, const Project& project) {
+    const std::vector<Wish>& wishes = project.wishes;
+    for (std::size_t i = 0; i < wishes.size(); ++i) {
+        const std::string where = fmt::format("wishes/#{}", i + 1);
+        check_wish(faults, project, where, wishes[i]);
+        for (std::size_t j = 0; j < i; ++j)
+            faults.unless(!is_same_wish(wishes[i], wishes[j]), where,
+                          fmt::format("it says the same as wish #{}", j + 1),
+                          "leave one of them out");
+    }
+}
+
+void check_target(Faults& faults, const Project& project, const Target& target) {
+    if (const auto* furniture = std::get_if<FurnitureId>(&target))
+        check_known(faults, project, "target/furniture", *furniture);
+    if (const auto* fixture = std::get_if<FixtureId>(&target))
+        check_known(faults, project, "target/fixture", *fixture);
+    if (const auto* point = std::get_if<Point<Wall>>(&target))
+        faults.check_place("target", *point);
+    if (const auto* region = std::get_if<Rect<Wall>>(&target))
+        check_rect(faults, "target", *region);
+}
+
+/// Any name will do: the measures are known to a floor above, and a later version has more of them.
+void check_weights(Faults& faults, const std::vector<MeasureWeight>& weights) {
+    std::set<std::string_view> seen;
+    for (const MeasureWeight& one : weights) {
+        const std::string where = "weights/" + one.measure;
+        faults.unless(!one.measure.empty(), where, "the measure has no name", "name a measure");
+        faults.unless(seen.insert(one.measure).second, where, "the measure is weighted twice",
+                      "leave one of them out");
+        faults.unless(one.weight >= 0 && one.weight <= kMostWeight, where + "/weight",
+                      fmt::format("{:g} is out of range", one.weight),
+                      fmt::format("give a weight from 0 to {:g}", kMostWeight));
     }
 }
 
@@ -235,6 +320,10 @@ std::vector<Problem> faults(const Project& project) {
     for (const Stock& stock : project.stock)
         faults.unless(stock.count >= 0, "stock/" + stock.fixing.text, "the count is less than 0",
                       "count what is in the drawer");
+    check_wishes(faults, project);
+    if (project.target)
+        check_target(faults, project, *project.target);
+    check_weights(faults, project.weights);
     check_own(faults, project.own);
     faults.check_place("datum/level_line_mm", {0, project.datum.level_line});
     return faults.take();

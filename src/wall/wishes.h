@@ -36,6 +36,9 @@ struct Wish {
     bool operator==(const Wish&) const = default;
 };
 
+/// Whether both wish the same; it does not matter which of two pieces is named first.
+bool is_same_wish(const Wish& one, const Wish& other);
+
 /// A corner of the wall's bounds.
 enum class WallCorner { top_left, top_right, bottom_left, bottom_right };
 template <>
@@ -51,6 +54,7 @@ using Target = std::variant<FurnitureId, FixtureId, Point<Wall>, WallCorner, Rec
 struct MeasureWeight {
     std::string measure;
     double weight = 1;
+    UnknownKeys unknown = {};
     bool operator==(const MeasureWeight&) const = default;
 };
 

@@ -25,6 +25,10 @@ bool asks_for(Person& person, For what) {
     return person.dialog<FileDialog>() != nullptr && person.dialog<FileDialog>()->what == what;
 }
 
+bool is_told(const State& state, const char* words) {
+    return state.session.notice && state.session.notice->text == words;
+}
+
 /// What each action's key must have led to.
 bool has_done(Person& person, ActionId id) {
     State& state = person.state;
@@ -58,6 +62,13 @@ bool has_done(Person& person, ActionId id) {
             return state.fitted;
         case ActionId::type:
             return ImGui::GetIO().WantTextInput;
+        case ActionId::layouts:
+            return state.layouts.is_open();
+        case ActionId::next_layout:
+        case ActionId::previous_layout:
+            return is_told(state, "Try layouts first.");
+        case ActionId::take_layout:
+            return is_told(state, "Show a layout first.");
         case ActionId::step_room:
             return state.step == desk::Step::room;
         case ActionId::step_pieces:

@@ -121,6 +121,7 @@ TEST_CASE("Twenty thousand random events neither crash the app nor spoil or lose
     auto demo = desk::demo_wall();
     REQUIRE(demo);
     State state{desk::Session(*demo, {}, desk::demo_folder()), {}};
+    state.layouts.options.rounds = 20;
     Headless window(kWindow);
     window.on_key = [&state](std::string_view key) { press_key(state, key); };
     window.on_focus_lost = [&state] { state.pointer.cancel(state.session); };

@@ -96,7 +96,8 @@ TEST_CASE("No label runs into another on walls hung at random") {
         for (int i = 0; i < count; ++i)
             scenes::add_piece(project, "p" + std::to_string(i),
                               {100.0 + 320 * i, static_cast<double>(*rc::gen::inRange(600, 1700))},
-                              {300, static_cast<double>(*rc::gen::inRange(150, 600))});
+                              {300, static_cast<double>(*rc::gen::inRange(150, 600))})
+                .wished = *rc::gen::arbitrary<bool>();
         const auto texts = test::texts_in(test::drawn(project));
         for (std::size_t i = 0; i < texts.size(); ++i)
             for (std::size_t j = 0; j < i; ++j)

@@ -3,6 +3,7 @@
 #include "edits/pieces.h"
 #include "edits/room.h"
 #include "edits/sound.h"
+#include "edits/wishes.h"
 #include "support/scenes.h"
 #include "wall/validity.h"
 
@@ -111,21 +112,65 @@ Result<Project> any_room_edit(const Project& project, int which) {
         case 5:
             return edits::change_furniture(project, {"sofa"},
                                            [&place](Furniture& one) { one.place = place; });
+        case 6:
+            return edits::remove(project, FixtureId{"socket"});
         default:
             return edits::remove(project, FurnitureId{"sofa"});
     }
 }
 
+Wish any_wish(const Project& project) {
+    Wish wish;
+    wish.kind = static_cast<WishKind>(*rc::gen::inRange(0, 6));
+    wish.first = one_id(project);
+    if (is_about_two(wish.kind))
+        wish.second = one_id(project);
+    if (wish.kind == WishKind::not_over)
+        wish.thing = *rc::gen::element<ThingId>(FurnitureId{"sofa"}, FixtureId{"socket"});
+    return wish;
+}
+
+std::optional<Target> any_target() {
+    return *rc::gen::element<std::optional<Target>>(
+        std::nullopt, FurnitureId{"sofa"}, FixtureId{"socket"}, WallCorner::top_right,
+        Point<Wall>{any_mm(0, 3000), any_mm(0, 3000)},
+        Rect<Wall>::at({any_mm(0, 3000), 0}, {any_mm(-5, 900), any_mm(-5, 900)}));
+}
+
+Result<Project> any_wish_edit(const Project& project, int which) {
+    switch (which) {
+        case 0:
+            return edits::add_wish(project, any_wish(project));
+        case 1:
+            return edits::remove_wish(project, *rc::gen::inRange<std::size_t>(0, 3));
+        case 2:
+            return edits::set_target(project, any_target());
+        case 3:
+            return edits::set_weight(
+                project, *rc::gen::element<std::string>("even_gaps", "balance"),
+                *rc::gen::element<std::optional<double>>(std::nullopt, any_mm(-1, 12)));
+        case 4:
+            return edits::set_wished(project, some_ids(project), *rc::gen::arbitrary<bool>());
+        case 5:
+            return edits::change_piece(project, one_id(project),
+                                       [](Piece& one) { one.stage = *rc::gen::inRange(0, 4); });
+        default:
+            return edits::clear_stages(project);
+    }
+}
+
 Result<Project> any_edit(const Project& project) {
-    switch (*rc::gen::inRange(0, 4)) {
+    switch (*rc::gen::inRange(0, 5)) {
         case 0:
             return any_move(project, *rc::gen::inRange(0, 5));
         case 1:
             return any_part_change(project, *rc::gen::inRange(0, 4));
         case 2:
             return any_piece_edit(project, *rc::gen::inRange(0, 6));
+        case 3:
+            return any_wish_edit(project, *rc::gen::inRange(0, 7));
         default:
-            return any_room_edit(project, *rc::gen::inRange(0, 7));
+            return any_room_edit(project, *rc::gen::inRange(0, 8));
     }
 }
 
@@ -155,6 +200,9 @@ bool all_at_file_steps(const Project& project) {
         all = all &&
               one.place == Rect<Wall>::at(one.place.min, {edits::to_file_step(one.place.width()),
                                                           edits::to_file_step(one.place.height())});
+    if (project.target)
+        if (const auto* point = std::get_if<Point<Wall>>(&*project.target))
+            all = all && is_at_file_step(point->x) && is_at_file_step(point->y);
     return all;
 }
 

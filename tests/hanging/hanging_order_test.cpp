@@ -14,11 +14,18 @@ using geometry::Rect;
 using geometry::Wall;
 using Order = std::vector<std::size_t>;
 
-Rect<Wall> at(double x, double y, double width = 300, double height = 300) {
-    return Rect<Wall>::at({x, y}, {width, height});
+Upcoming at(double x, double y, double width = 300, double height = 300) {
+    return {Rect<Wall>::at({x, y}, {width, height}), 0};
 }
 
-double clear_between(const Rect<Wall>& a, const Rect<Wall>& b) {
+Upcoming in_stage(int stage, Upcoming piece) {
+    piece.stage = stage;
+    return piece;
+}
+
+double clear_between(const Upcoming& one, const Upcoming& other) {
+    const Rect<Wall>& a = one.place;
+    const Rect<Wall>& b = other.place;
     const double x = std::max({0.0, a.left() - b.right(), b.left() - a.right()});
     const double y = std::max({0.0, a.bottom() - b.top(), b.bottom() - a.top()});
     return std::hypot(x, y);
@@ -40,6 +47,11 @@ TEST_CASE("A piece is not hung before one that lies nearer to those on the wall"
     CHECK(hanging_order({at(0, 0), at(5000, 0), at(360, 0), at(0, 360)}) == Order{2, 0, 3, 1});
 }
 
+TEST_CASE("What belongs to an earlier stage is hung before all of a later one") {
+    CHECK(hanging_order({in_stage(2, at(720, 0)), in_stage(1, at(0, 360)), in_stage(1, at(0, 720)),
+                         in_stage(2, at(360, 0))}) == Order{1, 2, 3, 0});
+}
+
 TEST_CASE("No piece and one piece are easily ordered") {
     CHECK(hanging_order({}).empty());
     CHECK(hanging_order({at(100, 100)}) == Order{0});
@@ -48,7 +60,7 @@ TEST_CASE("No piece and one piece are easily ordered") {
 TEST_CASE("Each piece comes once, and is the nearest that was left to those before it") {
     rc::prop("for any wall", [] {
         const int count = *rc::gen::inRange(1, 25);
-        std::vector<Rect<Wall>> places;
+        std::vector<Upcoming> places;
         for (int i = 0; i < count; ++i)
             places.push_back(at(*rc::gen::inRange(0, 6000), *rc::gen::inRange(0, 2000),
                                 *rc::gen::inRange(50, 900), *rc::gen::inRange(50, 900)));

@@ -145,6 +145,63 @@ TEST_CASE("A long value is quoted in part only") {
     CHECK(said.ends_with("..."));
 }
 
+TEST_CASE("Wishes, target and weights are read by their keys") {
+    ordered_json wall = ordered_json::parse(kSmallWall);
+    wall["pieces"].push_back({{"id", "gull"},
+                              {"frame", "oak"},
+                              {"state", "planned"},
+                              {"wished", true},
+                              {"stage", 2},
+                              {"x_mm", 1660},
+                              {"y_mm", 1250}});
+    wall["wishes"] = {{{"wish", "side_by_side"}, {"first", "kelp"}, {"second", "gull"}},
+                      {{"wish", "not_over"}, {"first", "kelp"}, {"furniture", "chest"}}};
+    wall["target"] = {{"furniture", "chest"}};
+    wall["weights"] = {{{"measure", "even_gaps"}, {"weight", 3}}};
+    const auto project = read_project(wall.dump(), "wall.json");
+    REQUIRE(project);
+    CHECK(project->pieces.at(1).wished);
+    CHECK(project->pieces.at(1).stage == 2);
+    REQUIRE(project->wishes.size() == 2);
+    CHECK(project->wishes[0] ==
+          wall::Wish{wall::WishKind::side_by_side, {"kelp"}, wall::PieceId{"gull"}, {}});
+    CHECK(project->wishes[1] ==
+          wall::Wish{
+              wall::WishKind::not_over, {"kelp"}, {}, wall::ThingId(wall::FurnitureId{"chest"})});
+    CHECK(project->target == wall::Target(wall::FurnitureId{"chest"}));
+    CHECK(project->weights == std::vector<wall::MeasureWeight>{{"even_gaps", 3}});
+    const auto written = ordered_json::parse(write_project(*project));
+    for (const char* key : {"wishes", "target", "weights"})
+        CHECK(written.at(key) == wall.at(key));
+}
+
+TEST_CASE("Each kind of target is told by its keys") {
+    const auto target_of = [](const ordered_json& target) {
+        return read_project(with("/target", target), "wall.json").value().target;
+    };
+    CHECK(target_of({{"x_mm", 2500}, {"y_mm", 1500}}) ==
+          wall::Target(wall::Point<wall::Wall>{2500, 1500}));
+    CHECK(target_of({{"corner", "top_right"}}) == wall::Target(wall::WallCorner::top_right));
+    CHECK(target_of({{"left_mm", 2000}, {"width_mm", 600}, {"height_mm", 800}}) ==
+          wall::Target(wall::Rect<wall::Wall>{{2000, 0}, {2600, 800}}));
+}
+
+TEST_CASE("A target that says nothing, or two things, is answered with what to write") {
+    CHECK(complaint(with("/target", ordered_json::object())) ==
+          "wall.json: target: does not say where; give furniture, fixture, corner, x_mm and y_mm, "
+          "or left_mm, bottom_mm, width_mm and height_mm");
+    CHECK(complaint(with("/target", {{"furniture", "chest"}, {"corner", "top_left"}})) ==
+          "wall.json: target: names more than one place; keep one of them");
+    CHECK(complaint(with("/target", {{"x_mm", 4}})) ==
+          "wall.json: target: \"y_mm\" is missing beside \"x_mm\"; give both, or neither");
+}
+
+TEST_CASE("A wall without wishes says nothing of them") {
+    const std::string text = write_project(read_project(kSmallWall, "wall.json").value());
+    for (const char* key : {"wishes", "target", "weights", "wished", "stage"})
+        CHECK(text.find(fmt::format("\"{}\"", key)) == std::string::npos);
+}
+
 TEST_CASE("An unknown name is answered with the names there are") {
     CHECK(complaint(with("/pieces/0/state", "up")) ==
           "wall.json: pieces/kelp/state: must be one of \"hung\", \"planned\", \"waiting\", got "
@@ -179,10 +236,16 @@ TEST_CASE("Keys that this version does not know survive at every level") {
                                             "/pieces/0/hanger",
                                             "/style",
                                             "/datum",
+                                            "/wishes/0",
+                                            "/target",
+                                            "/weights/0",
                                             "/own"};
     for (const std::string_view place : kPlaces) {
         INFO(place);
         ordered_json wall = ordered_json::parse(kSmallWall);
+        wall["wishes"] = {{{"wish", "low"}, {"first", "kelp"}}};
+        wall["target"] = {{"corner", "top_left"}};
+        wall["weights"] = {{{"measure", "even_gaps"}, {"weight", 3}}};
         const ordered_json later = {{"b", 1}, {"a", {1.5, nullptr}}};
         wall[ordered_json::json_pointer(std::string(place) + "/from_later")] = later;
         const auto project = read_project(wall.dump(), "wall.json");

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <ostream>
 
@@ -178,11 +179,74 @@ Piece piece(const Project& project, int i) {
     piece.pinned = coin();
     if (piece.state != PieceState::waiting)
         piece.at = Point<Wall>{number(-500, 9000), number(0, 3000)};
+    piece.wished = piece.state != PieceState::hung && coin();
+    if (piece.state == PieceState::planned && coin())
+        piece.stage = *rc::gen::inRange(1, 1000);
     piece.hanger = hanger();
     piece.fixing = maybe<FixingTypeId>([] { return FixingTypeId{"strip_large"}; });
     piece.weighed = maybe<Kilograms>([] { return Kilograms{number(1, 20, 1000)}; });
     piece.unknown = unknown();
     return piece;
+}
+
+/// Furniture or a fixture, if there is any.
+std::optional<ThingId> thing(const Room& room) {
+    std::vector<ThingId> all;
+    for (const Furniture& one : room.furniture)
+        all.emplace_back(one.id);
+    for (const Fixture& one : room.fixtures)
+        all.emplace_back(one.id);
+    return all.empty() ? std::nullopt : std::optional<ThingId>(*rc::gen::elementOf(all));
+}
+
+/// Nothing where the wall has not what the wish would be about.
+std::optional<Wish> wish(const Project& project) {
+    Wish wish;
+    wish.kind = any_of<WishKind>();
+    std::vector<PieceId> others;
+    for (const Piece& piece : project.pieces)
+        others.push_back(piece.id);
+    if (others.empty())
+        return std::nullopt;
+    const auto first = *rc::gen::inRange<std::size_t>(0, others.size());
+    wish.first = others[first];
+    others.erase(others.begin() + static_cast<std::ptrdiff_t>(first));
+    if (is_about_two(wish.kind) && others.empty())
+        return std::nullopt;
+    if (is_about_two(wish.kind))
+        wish.second = *rc::gen::elementOf(others);
+    if (wish.kind == WishKind::not_over)
+        wish.thing = thing(project.room);
+    if (wish.kind == WishKind::not_over && !wish.thing)
+        return std::nullopt;
+    wish.unknown = unknown();
+    return wish;
+}
+
+std::vector<Wish> wishes(const Project& project) {
+    std::vector<Wish> all;
+    for (const std::optional<Wish>& next : some(4, [&project](int) { return wish(project); }))
+        if (next && std::none_of(all.begin(), all.end(),
+                                 [&next](const Wish& one) { return is_same_wish(one, *next); }))
+            all.push_back(*next);
+    return all;
+}
+
+std::optional<Target> target(const Room& room) {
+    switch (*rc::gen::inRange(0, 5)) {
+        case 0:
+            return std::nullopt;
+        case 1:
+            return Point<Wall>{number(-500, 9000), number(0, 3000)};
+        case 2:
+            return any_of<WallCorner>();
+        case 3:
+            return place();
+        default:
+            if (const auto one = thing(room))
+                return std::visit([](const auto& id) { return Target(id); }, *one);
+            return std::nullopt;
+    }
 }
 
 Catalogue own() {
@@ -227,6 +291,13 @@ Project project() {
         project.pieces = some(4, [&project](int i) { return piece(project, i); });
     project.stock = some(2, [](int i) {
         return Stock{{i == 0 ? "strip_large" : "hook_1"}, *rc::gen::inRange(0, 99), unknown()};
+    });
+    project.wishes = wishes(project);
+    project.target = target(project.room);
+    if (project.target)
+        project.target_unknown = unknown();
+    project.weights = some(2, [](int i) {
+        return MeasureWeight{fmt::format("measure-{}", i), number(0, 10, 1000), unknown()};
     });
     project.own = own();
     project.datum = {any_of<DatumHeight>(), any_of<DatumSide>(), number(0, 3000), unknown()};

@@ -93,6 +93,8 @@ TEST_CASE("The schema lists the same names as the program") {
     CHECK(names_in_schema("fixture", "type") == names<wall::FixtureType>());
     CHECK(names_in_schema("hanger", "type") == names<wall::HangerType>());
     CHECK(names_in_schema("piece", "state") == names<wall::PieceState>());
+    CHECK(names_in_schema("wish", "wish") == names<wall::WishKind>());
+    CHECK(names_in_schema("target", "corner") == names<wall::WallCorner>());
     CHECK(names_in_schema("fixing", "kind") == names<wall::FixingKind>());
     CHECK(names_in_schema("datum", "height") == names<wall::DatumHeight>());
     CHECK(names_in_schema("datum", "side") == names<wall::DatumSide>());

@@ -207,6 +207,10 @@ TEST_CASE("Keys that are not understood are told by their place") {
     project.unknown["mood"] = "1";
     project.style.unknown["gap"] = "45";
     project.pieces[0].hanger.unknown["drop"] = "20";
+    project.wishes.push_back({WishKind::low, {"kelp"}, {}, {}, {{"by", "10"}}});
+    project.target_unknown["part"] = "1";
+    project.weights.push_back({"even_gaps", 2, {{"why", "1"}}});
     CHECK(unknown_paths(project) ==
-          std::vector<std::string>{"mood", "style/gap", "pieces/kelp/hanger/drop"});
+          std::vector<std::string>{"mood", "style/gap", "pieces/kelp/hanger/drop", "wishes/#1/by",
+                                   "target/part", "weights/even_gaps/why"});
 }

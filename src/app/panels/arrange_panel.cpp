@@ -1,5 +1,9 @@
+#include "app/actions.h"
+#include "app/layouts.h"
 #include "app/panels/groups_list.h"
 #include "app/panels/panels.h"
+#include "app/panels/score_part.h"
+#include "app/panels/wish_parts.h"
 #include "app/widgets.h"
 #include "base/contract.h"
 #include "edits/edit.h"
@@ -47,17 +51,33 @@ void style_rows(Ui& ui, desk::Session& session) {
               &HangingStyle::clearance_most);
 }
 
+void try_button(Ui& ui, State& state) {
+    const Action& what = action(ActionId::layouts);
+    const std::string hindrance = desk::LayoutChoice::hindrance(state.session);
+    std::string why = fmt::format("{}\nKey: {}", what.help, what.key);
+    if (!hindrance.empty())
+        why += fmt::format("\nNot now: {}.", hindrance);
+    if (button(ui, "layouts/try", std::string(what.name).c_str(), why, ButtonLook::main, -1,
+               hindrance.empty()))
+        try_layouts(state);
+}
+
 }  // namespace
 
 void arrange_panel(Ui& ui, State& state) {
     desk::Session& session = state.session;
     panel_title(ui, "The arrangement",
                 "Drag pieces on the wall; they come to rest at the wanted gap.");
-    style_rows(ui, session);
-    ImGui::Dummy({0, ui.px(2)});
-    command_button(ui, session, desk::CommandId::even_gaps, ButtonLook::main, -1);
+    try_button(ui, state);
+    command_button(ui, session, desk::CommandId::even_gaps, ButtonLook::plain, -1);
     command_button(ui, session, desk::CommandId::centre_group, ButtonLook::plain, -1);
     command_button(ui, session, desk::CommandId::centre_over, ButtonLook::plain, -1);
+    score_part(ui, state);
+    if (section(ui, "arrange/wanted", "Gap and heights", true))
+        style_rows(ui, session);
+    wishes_list(ui, state);
+    growth_panel(ui, state);
+    suggestions_panel(ui, state);
     groups_list(ui, session);
 }
 

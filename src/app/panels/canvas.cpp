@@ -1,5 +1,7 @@
 #include "app/canvas_painter.h"
+#include "app/layouts.h"
 #include "app/panels/panels.h"
+#include "app/plans.h"
 #include "desk/overlay.h"
 
 #include <cmath>
@@ -30,7 +32,7 @@ void refresh(const Ui& ui, State& state) {
     desk::refresh(state.picture, state.session, state.step, paper_scale(ui, state));
 }
 
-/// When anything it depends on is another, but not under a hand that drags.
+/// When anything it depends on is another, but not under a hand that drags, nor for a preview.
 void keep_fitted(const Ui& ui, State& state, const Rect<Screen>& area) {
     const std::array<double, 7> now = {static_cast<double>(state.session.version()),
                                        static_cast<double>(state.step),
@@ -39,7 +41,8 @@ void keep_fitted(const Ui& ui, State& state, const Rect<Screen>& area) {
                                        area.min.y,
                                        area.max.x,
                                        area.max.y};
-    if (!state.fitted || state.pointer.is_busy() || now == state.fitted_for)
+    const bool is_passing = state.pointer.is_busy() || state.session.has_preview();
+    if (!state.fitted || is_passing || now == state.fitted_for)
         return;
     const Rect<Screen> inner = area.grown(-kMargin * ui.scale);
     if (inner.width() <= 0 || inner.height() <= 0)
@@ -49,6 +52,7 @@ void keep_fitted(const Ui& ui, State& state, const Rect<Screen>& area) {
         refresh(ui, state);
         state.view.fit(state.picture.drawing.extent, inner);
     }
+    state.view.fit(desk::extent_of(state.picture, state.session), inner);
     state.fitted_for = now;
 }
 
@@ -84,9 +88,10 @@ desk::PointerEvent pointer_event(const State& state) {
 /// The hand on the wall. Press and release may come in one frame.
 void point(State& state, bool hovered, bool activated, bool deactivated) {
     const desk::PointerEvent event = pointer_event(state);
-    if (activated && ImGui::IsMouseClicked(ImGuiMouseButton_Left) && !is_panning())
-        state.pointer.press(state.session, state.picture.waiting, state.step, event);
-    else if (hovered || state.pointer.is_busy())
+    if (activated && ImGui::IsMouseClicked(ImGuiMouseButton_Left) && !is_panning()) {
+        if (!press_for_plans(state, event.at))
+            state.pointer.press(state.session, state.picture.waiting, state.step, event);
+    } else if (hovered || state.pointer.is_busy())
         state.pointer.move(state.session, state.picture.waiting, state.step, event);
     if (deactivated && state.pointer.is_busy())
         state.pointer.release(state.session, event);
@@ -143,6 +148,7 @@ void paint(const Ui& ui, const State& state, const Rect<Screen>& area) {
                desk::overlay(state.session, state.picture.waiting, state.step,
                              state.pointer.showing(), paper_scale(ui, state)),
                style, clip);
+    app::paint(list, plans_overlay(state, paper_scale(ui, state)), style, clip);
     list.PopClipRect();
 }
 
@@ -163,13 +169,18 @@ void canvas(Ui& ui, State& state) {
     const bool deactivated = ImGui::IsItemDeactivated();
     keep_fitted(ui, state, area);
     look_around(state, hovered, active);
+    if (activated)
+        put_layout_away(state);
     refresh(ui, state);
     point(state, hovered, activated, deactivated);
     refresh(ui, state);
     if (hovered || state.pointer.is_busy())
         ImGui::SetMouseCursor(cursor_for(state.pointer.cursor()));
     state.pointer_at = hovered ? std::optional(pointer_event(state).at) : std::nullopt;
+    if (hovered)
+        hover_plans(state, pointer_event(state).at);
     note_things(ui, state);
+    note_plans(ui, state);
     paint(ui, state, area);
 }
 

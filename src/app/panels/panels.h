@@ -23,13 +23,15 @@ void status_bar(Ui& ui, State& state);
 /// The column at the right, from top to bottom: the selection or else what the step is about, then
 /// the findings.
 void column(Ui& ui, State& state);
-void room_panel(Ui& ui, State& state);     ///< Nothing selected, step room.
-void pieces_panel(Ui& ui, State& state);   ///< Nothing selected, step pieces.
-void arrange_panel(Ui& ui, State& state);  ///< Nothing selected, step arrange.
-void hang_panel(Ui& ui, State& state);     ///< Nothing selected, step hang.
-void piece_panel(Ui& ui, State& state);    ///< One piece selected.
-void several_panel(Ui& ui, State& state);  ///< Several pieces selected.
-void thing_panel(Ui& ui, State& state);    ///< Furniture or a fixture selected.
+void room_panel(Ui& ui, State& state);         ///< Nothing selected, step room.
+void pieces_panel(Ui& ui, State& state);       ///< Nothing selected, step pieces.
+void arrange_panel(Ui& ui, State& state);      ///< Nothing selected, step arrange.
+void hang_panel(Ui& ui, State& state);         ///< Nothing selected, step hang.
+void piece_panel(Ui& ui, State& state);        ///< One piece selected.
+void several_panel(Ui& ui, State& state);      ///< Several pieces selected.
+void thing_panel(Ui& ui, State& state);        ///< Furniture or a fixture selected.
+void growth_panel(Ui& ui, State& state);       ///< A section of the step arrange.
+void suggestions_panel(Ui& ui, State& state);  ///< Likewise: what to buy next.
 void findings_panel(Ui& ui, State& state);
 
 /// Whatever dialog is open, over everything else.
@@ -40,6 +42,20 @@ void keys_dialog(Ui& ui, State& state);
 void settings_dialog(Ui& ui, State& state);
 void unsaved_dialog(Ui& ui, State& state, UnsavedDialog& dialog);
 void recovery_dialog(Ui& ui, State& state, RecoveryDialog& dialog);
+
+/// px that the strip of layouts takes under the canvas: none until it was asked for, and only in
+/// the step arrange.
+float layouts_height(const Ui& ui, const State& state);
+/// Fills what it was given: how the search goes, and a small picture of each layout. The pointer on
+/// one shows it on the wall, a click takes it.
+void layouts_strip(Ui& ui, State& state);
+
+/// px that the slider of the stages takes under the canvas: none without stages, and only in the
+/// step arrange.
+float stage_strip_height(const Ui& ui, const State& state);
+/// At the cursor, as wide as there is room: today and each stage, and what is true of the one that
+/// is shown.
+void stage_strip(Ui& ui, State& state);
 
 /// The canvas in what the other panels leave: drawing, pointer, zoom.
 void canvas(Ui& ui, State& state);

@@ -1,4 +1,6 @@
+#include "app/layouts.h"
 #include "app/panels/panels.h"
+#include "app/plans.h"
 #include "app/scoped.h"
 
 #include <algorithm>
@@ -42,6 +44,10 @@ void parts(Ui& ui, State& state) {
     const float foot = ui.px(kStatusBarHeight);
     const float column_width = std::min(ui.px(kColumnWidth), size.x / 2);
     const float left = size.x - column_width;
+    keep_layouts(state);
+    const float strip = layouts_height(ui, state);
+    follow_plans(ui, state);
+    const float stages = stage_strip_height(ui, state);
     {
         const Part part("top", {0, 0}, {size.x, top}, ui.theme().panel, kStill);
         top_bar(ui, state);
@@ -53,8 +59,19 @@ void parts(Ui& ui, State& state) {
         ImGui::GetWindowDrawList()->AddLine({left, top}, {left, size.y}, ui.theme().line);
     }
     {
-        const Part part("wall", {0, top}, {left, size.y - top - foot}, ui.theme().desk, kStill);
+        const Part part("wall", {0, top}, {left, size.y - top - foot - strip - stages},
+                        ui.theme().desk, kStill);
         canvas(ui, state);
+    }
+    if (stages > 0) {
+        const Part part("stages", {0, size.y - foot - strip - stages}, {left, stages},
+                        ui.theme().panel, kStill);
+        stage_strip(ui, state);
+    }
+    if (strip > 0) {
+        const Part part("layouts", {0, size.y - foot - strip}, {left, strip}, ui.theme().panel,
+                        kStill);
+        layouts_strip(ui, state);
     }
     {
         const Part part("foot", {0, size.y - foot}, {left, foot}, ui.theme().panel, kStill);

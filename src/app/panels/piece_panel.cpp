@@ -1,7 +1,9 @@
 #include "app/panels/piece_parts.h"
+#include "app/panels/wish_parts.h"
 #include "app/scoped.h"
 #include "draw/letters.h"
 #include "edits/pieces.h"
+#include "edits/wishes.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -48,8 +50,9 @@ Order order_for(Step step) {
 }
 
 std::string state_words(const wall::Project& project, const wall::Piece& piece) {
-    return fmt::format("{}{}, piece {}", wall::name_of(piece.state),
-                       piece.pinned ? " and pinned" : "", draw::letter_of(project, piece.id));
+    return fmt::format("{}{}{}, piece {}", wall::name_of(piece.state),
+                       piece.pinned ? " and pinned" : "", piece.wished ? ", not bought yet" : "",
+                       draw::letter_of(project, piece.id));
 }
 
 std::optional<OnePiece> look_up(const desk::Session& session) {
@@ -59,6 +62,16 @@ std::optional<OnePiece> look_up(const desk::Session& session) {
     if (piece == nullptr)
         return std::nullopt;
     return OnePiece{*piece, wall::frame_of(project, *piece), project.unit, wall::title_of(*piece)};
+}
+
+/// Of a frame that is wished for; one that was bought is like any other.
+void bought_row(Ui& ui, State& state, const OnePiece& one) {
+    if (!one.piece.wished)
+        return;
+    const std::array ids{one.piece.id};
+    if (switch_row(ui, "piece/bought", "Bought", false, "A frame that is wished for cannot hang."))
+        state.session.apply(fmt::format("Call {} bought", one.title),
+                            edits::set_wished(state.session.kept(), ids, false));
 }
 
 void commands(Ui& ui, desk::Session& session) {
@@ -96,7 +109,11 @@ void piece_panel(Ui& ui, State& state) {
         return;
     const ScopedId id(one->piece.id.text.c_str());
     panel_title(ui, one->title, state_words(state.session.project(), one->piece));
+    bought_row(ui, state, *one);
     const Order order = order_for(state.step);
+    if (state.step == Step::arrange && !wall::is_fixed(one->piece) &&
+        section(ui, "piece/wishes", "Wishes for layouts", true))
+        piece_wishes(ui, state, one->piece.id);
     int index = 0;
     for (const Part& part : order.parts) {
         const ScopedId step(static_cast<int>(state.step));

@@ -1,4 +1,5 @@
 #include "app/panels/panels.h"
+#include "app/panels/wish_parts.h"
 #include "app/scoped.h"
 #include "app/widgets.h"
 #include "wall/titles.h"
@@ -30,6 +31,10 @@ void several_panel(Ui& ui, State& state) {
     desk::Session& session = state.session;
     const std::vector<wall::PieceId> ids = session.selection.pieces();
     panel_title(ui, fmt::format("{} pieces", ids.size()), titles(session.project(), ids));
+    if (state.step == desk::Step::arrange && ids.size() == 2) {
+        heading(ui, "Wishes for layouts");
+        pair_wishes(ui, state, ids[0], ids[1]);
+    }
     heading(ui, "Gaps");
     constexpr std::array kGaps{CommandId::even_gaps, CommandId::distribute_across,
                                CommandId::distribute_up};

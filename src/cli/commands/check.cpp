@@ -1,6 +1,7 @@
 #include "cli/command.h"
 #include "cli/findings_text.h"
 #include "cli/json_out.h"
+#include "cli/layout_out.h"
 #include "cli/load.h"
 #include "cli/text_table.h"
 
@@ -9,15 +10,6 @@
 namespace wallwright::cli {
 
 namespace {
-
-std::string gaps_text(const spacing::Group& group, units::LengthUnit unit) {
-    if (group.gaps.empty())
-        return "none";
-    const std::string least = units::format_number(group.gap_min(), unit);
-    const std::string most = units::format_number(group.gap_max(), unit);
-    return least == most ? fmt::format("{}, all {}", group.gaps.size(), least)
-                         : fmt::format("{}, {} to {}", group.gaps.size(), least, most);
-}
 
 std::string groups_text(const rules::Assessment& assessment, units::LengthUnit unit) {
     std::vector<std::vector<std::string>> rows;

@@ -1,5 +1,6 @@
 #include "cli/command.h"
 #include "cli/load.h"
+#include "cli/numbered.h"
 #include "pages/render.h"
 #include "pages/sheets.h"
 #include "store/files.h"
@@ -15,7 +16,7 @@ namespace {
 struct DrawWords {
     Common common;
     std::string out;
-    double pixels_per_mm = 5;
+    double pixels_per_mm = kPixelsPerMm;
 };
 
 Result<std::string> painted(const draw::PageDrawing& page, const std::string& title,

@@ -1,5 +1,6 @@
 #include "arrange/even_words.h"
 #include "cli/command.h"
+#include "cli/findings_text.h"
 #include "cli/json_out.h"
 #include "cli/load.h"
 #include "edits/edit.h"
@@ -77,13 +78,6 @@ std::string text_of_evened(const arrange::EvenedWall& evened, units::LengthUnit 
     if (evened.result.uneven.empty() && evened.result.blocked.empty())
         text += arrange::all_even_words(evened, unit) + "\n";
     return text;
-}
-
-/// Even gaps are not yet a safe wall.
-std::string stops_text(const std::vector<wall::Finding>& findings) {
-    return wall::has_stop(findings)
-               ? "The wall still has stop findings; wallwright check says which.\n"
-               : "";
 }
 
 Result<wall::Project> with_wanted_gap(const wall::Project& project, const std::string& gap,

@@ -1,0 +1,132 @@
+#include "arrange/grow.h"
+
+#include "arrange/finished.h"
+#include "arrange/growth_beam.h"
+
+#include <algorithm>
+#include <chrono>
+
+namespace wallwright::arrange {
+
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+constexpr double kBeamShare = 0.7;           ///< Of the time; the rest goes to finished_of().
+constexpr std::uint64_t kFinishTries = 240;  ///< A stage.
+
+/// What is left of the time, and what the person says.
+class Watch {
+  public:
+    Watch(const GrowOptions& options, const std::function<bool(double)>& go_on)
+        : options_(options), go_on_(go_on) {}
+
+    /// Asks the person; `done` counts the rounds so far.
+    bool asks(std::uint64_t rounds) {
+        const double of_rounds = static_cast<double>(rounds) / static_cast<double>(options_.rounds);
+        done_ =
+            std::clamp(std::max(of_rounds * kBeamShare, elapsed() / options_.seconds), done_, 1.0);
+        stopped_ = stopped_ || !go_on_(done_);
+        return !stopped_;
+    }
+    [[nodiscard]] bool within(double share) const {
+        return !stopped_ && elapsed() < share * options_.seconds;
+    }
+    [[nodiscard]] bool stopped() const { return stopped_; }
+
+  private:
+    [[nodiscard]] double elapsed() const {
+        return std::chrono::duration<double>(Clock::now() - start_).count();
+    }
+
+    const GrowOptions& options_;
+    const std::function<bool(double)>& go_on_;
+    Clock::time_point start_ = Clock::now();
+    double done_ = 0;
+    bool stopped_ = false;
+};
+
+/// Narrow first, so that there is something at once; then wider, now and then with a blurred
+/// glance.
+GrowthBeam::Round round_of(std::uint64_t number, std::uint64_t seed) {
+    constexpr std::size_t kWidths[] = {1, 4, 12, 50};
+    constexpr double kBlur = 1.5;
+    GrowthBeam::Round round;
+    round.seed = Random(seed + number).next();
+    if (number < std::size(kWidths)) {
+        round.width = kWidths[number];
+        return round;
+    }
+    const std::uint64_t later = number - std::size(kWidths);
+    round.width = 25U << std::min<std::uint64_t>(later / 4, 5);
+    round.noise = kBlur;
+    return round;
+}
+
+/// The first round ends by the person alone, so that there is an answer however little time.
+void search(GrowthBeam& beam, const GrowOptions& options, Watch& watch) {
+    for (std::uint64_t number = 0; number < options.rounds; ++number) {
+        if (number > 0 && (!watch.within(kBeamShare) || beam.has_tried_all()))
+            return;
+        beam.run(round_of(number, options.seed),
+                 [&] { return watch.asks(number) && (number == 0 || watch.within(kBeamShare)); });
+    }
+}
+
+std::vector<Stage> stages_of(const Task& task, const GrowthBeam& beam, std::size_t per_stage) {
+    std::vector<Stage> stages;
+    Layout layout = fixed_part(task);
+    const Layout& added = beam.best();
+    for (std::size_t i = 0; i < added.size(); ++i) {
+        if (i % per_stage == 0)
+            stages.emplace_back();
+        layout.push_back(added[i]);
+        Stage& stage = stages.back();
+        stage.adds.push_back(task.items[added[i].item].id);
+        stage.layout = layout;
+        stage.to_target = beam.to_target({added.data(), i + 1});
+    }
+    for (Stage& stage : stages)
+        stage.score = score_of(View(task, stage.layout));
+    return stages;
+}
+
+void say_how_finished(const Task& task, const GrowOptions& options, Watch& watch,
+                      std::vector<Stage>& stages) {
+    for (std::size_t i = 0; i < stages.size(); ++i) {
+        const double share = kBeamShare + (1 - kBeamShare) * static_cast<double>(i + 1) /
+                                              static_cast<double>(stages.size());
+        const auto go_on = [&] { return watch.asks(options.rounds) && watch.within(share); };
+        const double total = stages[i].score.total;
+        const double best =
+            watch.stopped()
+                ? total
+                : best_total_of_same(task, stages[i].layout, options.seed + i, kFinishTries, go_on);
+        stages[i].finished = best > total ? total / best : 1;
+    }
+}
+
+std::vector<wall::PieceId> left_out(const Task& task, const Layout& added) {
+    std::vector<wall::PieceId> out;
+    for (const std::uint32_t item : free_items(task))
+        if (std::ranges::find(added, item, &Spot::item) == added.end())
+            out.push_back(task.items[item].id);
+    return out;
+}
+
+}  // namespace
+
+Growth grow(const Task& task, const WallRect& target, const GrowOptions& options,
+            const std::function<bool(double)>& go_on) {
+    Watch watch(options, go_on);
+    GrowthBeam beam(task, target, options.per_stage);
+    search(beam, options, watch);
+    Growth growth;
+    growth.stages = stages_of(task, beam, options.per_stage);
+    growth.points = beam.best_points();
+    growth.left_out = left_out(task, beam.best());
+    say_how_finished(task, options, watch, growth.stages);
+    return growth;
+}
+
+}  // namespace wallwright::arrange

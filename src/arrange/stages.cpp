@@ -1,0 +1,59 @@
+// A growth in the document: pieces with the number of the stage in which they go up.
+#include "arrange/grow.h"
+#include "edits/edit.h"
+#include "edits/sound.h"
+#include "wall/find_in.h"
+
+#include <algorithm>
+
+namespace wallwright::arrange {
+
+namespace {
+
+bool has_stage(const wall::Piece& piece) {
+    return piece.state == wall::PieceState::planned && piece.stage > 0;
+}
+
+}  // namespace
+
+int last_stage(const wall::Project& project) {
+    int last = 0;
+    for (const wall::Piece& piece : project.pieces)
+        if (has_stage(piece))
+            last = std::max(last, piece.stage);
+    return last;
+}
+
+wall::Project at_stage(const wall::Project& project, int stage) {
+    wall::Project then = project;
+    for (wall::Piece& piece : then.pieces) {
+        if (!has_stage(piece) || piece.stage <= stage)
+            continue;
+        piece.state = wall::PieceState::waiting;
+        piece.pinned = false;
+        piece.stage = 0;
+        piece.at.reset();
+    }
+    return then;
+}
+
+Result<wall::Project> with_growth(const wall::Project& project, const Task& task,
+                                  const Growth& growth) {
+    std::vector<edits::Move> moves;
+    if (!growth.stages.empty())
+        for (const Spot& spot : growth.stages.back().layout)
+            if (const Item& item = task.items[spot.item]; !item.fixed)
+                moves.push_back({item.id, spot.place.min});
+    auto grown = edits::place(project, moves);
+    if (!grown)
+        return grown;
+    int number = last_stage(project);
+    for (const Stage& stage : growth.stages) {
+        ++number;
+        for (const wall::PieceId& id : stage.adds)
+            wall::find_in(grown->pieces, id)->stage = number;
+    }
+    return edits::sound(std::move(*grown));
+}
+
+}  // namespace wallwright::arrange

@@ -1,0 +1,109 @@
+#include "arrange/stream.h"
+
+#include "arrange/settle.h"
+
+#include <algorithm>
+
+namespace wallwright::arrange {
+
+namespace {
+
+constexpr std::size_t kSalons = 2;
+/// Tries of all kinds in a round of a dozen pieces; fewer for more.
+constexpr std::uint64_t kTries = 24;
+constexpr std::uint64_t kRestartAfter = 400;
+
+std::uint64_t tries_for(std::size_t pieces, std::uint64_t usual) {
+    const std::size_t dozens = std::max<std::size_t>(1, pieces / 12);
+    return std::max<std::uint64_t>(1, usual / (dozens * dozens));
+}
+
+}  // namespace
+
+std::optional<Found> found_of(View& view, const Plan& plan) {
+    const Task& task = view.task();
+    const std::optional<Layout> block = lay_out(task, plan);
+    if (!block)
+        return std::nullopt;
+    std::optional<Layout> settled = settle(task, *block);
+    if (!settled)
+        return std::nullopt;
+    view.look(*settled);
+    const std::size_t left_out = task.items.size() - settled->size();
+    return Found{plan.pattern, std::move(*settled), total_of(view), left_out};
+}
+
+Stream::Stream(const Task& task, const std::vector<Plan>& plans, std::optional<Pattern> only,
+               std::uint64_t seed)
+    : task_(&task), random_(seed), view_(task) {
+    for (const Plan& plan : plans) {
+        auto walk = std::ranges::find(walks_, plan.pattern, &Walk::pattern);
+        if (walk == walks_.end())
+            walk = walks_.insert(walks_.end(), Walk{plan.pattern, {}, {}, -1, {}, -1, 0});
+        walk->first.push_back(plan);
+        try_plan(*walk, plan);
+    }
+    if (!only || *only == Pattern::salon)
+        for (std::size_t i = 0; i < kSalons; ++i) {
+            salons_.emplace_back(task, random_.next());
+            elite_.offer({Pattern::salon, salons_.back().best(), salons_.back().total(),
+                          salons_.back().left_out()});
+        }
+}
+
+/// Keeps the plan as the walk's place when it is no worse, or a little.
+bool Stream::try_plan(Walk& walk, const Plan& plan) {
+    std::optional<Found> found = found_of(view_, plan);
+    if (!found)
+        return false;
+    const double tolerance = 0.3 * random_.uniform();
+    if (found->total >= walk.total - tolerance) {
+        walk.now = plan;
+        walk.total = found->total;
+    }
+    ++walk.since_better;
+    if (found->total > walk.best_total) {
+        walk.best = plan;
+        walk.best_total = found->total;
+        walk.since_better = 0;
+    }
+    return elite_.offer(*found);
+}
+
+void Stream::restart(Walk& walk) {
+    walk.now = random_.below(2) == 0 ? walk.best : walk.first[random_.below(walk.first.size())];
+    walk.total = -1;
+    walk.since_better = 0;
+    try_plan(walk, walk.now);
+}
+
+bool Stream::walk_plans() {
+    bool better = false;
+    for (Walk& walk : walks_) {
+        if (walk.since_better > kRestartAfter)
+            restart(walk);
+        for (std::uint64_t i = 0; i < tries_for(task_->items.size(), kTries); ++i)
+            better = try_plan(walk, changed(walk.now, random_)) || better;
+    }
+    return better;
+}
+
+bool Stream::run_salons() {
+    bool better = false;
+    for (Salon& salon : salons_) {
+        const double before = salon.total();
+        salon.run(tries_for(task_->items.size(), kTries));
+        if (salon.total() != before)
+            better =
+                elite_.offer({Pattern::salon, salon.best(), salon.total(), salon.left_out()}) ||
+                better;
+    }
+    return better;
+}
+
+bool Stream::round() {
+    const bool plans = walk_plans();
+    return run_salons() || plans;
+}
+
+}  // namespace wallwright::arrange

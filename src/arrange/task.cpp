@@ -1,0 +1,208 @@
+#include "arrange/task.h"
+
+#include "arrange/measure.h"
+#include "hanging/fixings.h"
+#include "hanging/zones.h"
+#include "rules/above_furniture.h"
+#include "spacing/group.h"
+#include "wall/find_in.h"
+#include "wall/titles.h"
+
+#include <algorithm>
+
+namespace wallwright::arrange {
+
+namespace {
+
+bool is_free(const wall::Piece& piece, Free free) {
+    return free == Free::all_unfixed ? !wall::is_fixed(piece)
+                                     : piece.state == wall::PieceState::waiting;
+}
+
+wall::Colour picture_colour(const wall::Project& project, const wall::Piece& piece,
+                            const wall::Frame& frame) {
+    if (piece.print)
+        if (const wall::Print* print = find(project, *piece.print))
+            return print->colour;
+    if (piece.mount)
+        if (const wall::Mount* mount = find(project, *piece.mount))
+            return mount->colour;
+    return frame.colour;
+}
+
+Item item_of(const wall::Project& project, const wall::Piece& piece, Free free) {
+    const wall::Frame& frame = frame_of(project, piece);
+    Item item;
+    item.id = piece.id;
+    item.title = title_of(piece);
+    item.size = outside_size(frame, piece);
+    if (!is_free(piece, free))
+        item.fixed = piece.at;
+    item.frame = frame.colour;
+    item.picture = picture_colour(project, piece, frame);
+    return item;
+}
+
+/// What the fixings of free pieces pierce. Fixings are chosen for pieces on the wall only, so those
+/// that wait are put somewhere for it.
+void add_pierced(Task& task, wall::Project project, const wall::Catalogue& catalogue) {
+    for (std::size_t i = 0; i < task.items.size(); ++i) {
+        wall::Piece& piece = project.pieces[i];
+        if (piece.state != wall::PieceState::waiting)
+            continue;
+        piece.state = wall::PieceState::planned;
+        piece.at = task.wall.min;
+    }
+    const std::vector<hanging::Hanging> hangings =
+        hanging::hang_all(project, wall::with_own(catalogue, project.own));
+    for (std::size_t i = 0; i < task.items.size(); ++i) {
+        const WallPoint corner = *project.pieces[i].at;
+        for (const hanging::Fixing& fixing : hangings[i].fixings)
+            if (wall::pierces(fixing.kind))
+                task.items[i].pierces.push_back(
+                    hanging::pierced_by(fixing).moved({-corner.x, -corner.y}));
+    }
+}
+
+std::optional<WallRect> bounds_of_fixed(const Task& task) {
+    std::optional<WallRect> bounds;
+    for (const Spot& spot : fixed_part(task))
+        bounds = bounds ? geometry::hull(*bounds, spot.place) : spot.place;
+    return bounds;
+}
+
+std::optional<Beneath> beneath_of(const wall::Project& project, const Task& task) {
+    const std::optional<WallRect> fixed = bounds_of_fixed(task);
+    const wall::Furniture* chosen = nullptr;
+    const auto worth = [&fixed](const wall::Furniture& one) {
+        const double shared = fixed ? geometry::overlap_x(*fixed, one.place) : 0;
+        return std::pair(std::max(0.0, shared), one.place.width());
+    };
+    for (const wall::Furniture& one : project.room.furniture)
+        if (rules::reads_with_a_group(one.type) &&
+            (chosen == nullptr || worth(one) > worth(*chosen)))
+            chosen = &one;
+    if (chosen == nullptr)
+        return std::nullopt;
+    const wall::HangingStyle& style = project.style;
+    return Beneath{chosen->place, style.clearance_least, style.clearance_most,
+                   style.width_share_least, style.width_share_most};
+}
+
+std::optional<WallRect> place_of(const wall::Room& room, const wall::ThingId& thing) {
+    if (const auto* id = std::get_if<wall::FurnitureId>(&thing)) {
+        const wall::Furniture* furniture = wall::find_in(room.furniture, *id);
+        return furniture == nullptr ? std::nullopt : std::optional(furniture->place);
+    }
+    const wall::Fixture* fixture = wall::find_in(room.fixtures, std::get<wall::FixtureId>(thing));
+    return fixture == nullptr ? std::nullopt : std::optional(fixture->place);
+}
+
+std::uint32_t index_of(const Task& task, const wall::PieceId& id) {
+    const auto found = std::ranges::find(task.items, id, &Item::id);
+    return static_cast<std::uint32_t>(found - task.items.begin());
+}
+
+void add_wish(Task& task, const wall::Room& room, const wall::Wish& wish) {
+    const std::uint32_t first = index_of(task, wish.first);
+    if (wish.thing) {
+        if (const std::optional<WallRect> place = place_of(room, *wish.thing))
+            task.items[first].not_over.push_back({place->left(), place->right()});
+        return;
+    }
+    task.wishes.push_back({wish.kind, first, wish.second ? index_of(task, *wish.second) : first});
+}
+
+/// Edges count as inside, and so does what has no width.
+bool touch(const WallRect& a, const WallRect& b) {
+    return geometry::overlap_x(a, b) >= 0 && geometry::overlap_y(a, b) >= 0;
+}
+
+bool pierces_zone(const Task& task, const Item& item, const WallRect& place) {
+    return std::ranges::any_of(item.pierces, [&](const WallRect& pierced) {
+        const WallRect there = pierced.moved({place.min.x, place.min.y});
+        return std::ranges::any_of(task.zones,
+                                   [&](const WallRect& zone) { return touch(zone, there); });
+    });
+}
+
+void add_keep_outs(Task& task, const wall::Room& room) {
+    using wall::FurnitureType;
+    for (const spacing::Obstacle& obstacle : keep_outs(room))
+        task.keep_out.push_back(obstacle.place.grown(task.gap));
+    for (const wall::Furniture& one : room.furniture)
+        if (one.type == FurnitureType::lamp || one.type == FurnitureType::plant)
+            task.keep_out.push_back(one.place.grown(task.gap / 2));
+}
+
+}  // namespace
+
+Task task_of(const wall::Project& project, const wall::Catalogue& catalogue, Free free) {
+    Task task;
+    for (const wall::Piece& piece : project.pieces)
+        task.items.push_back(item_of(project, piece, free));
+    task.gap = project.style.gap;
+    add_keep_outs(task, project.room);
+    for (const hanging::Zone& zone : hanging::cable_zones(project.room))
+        task.zones.push_back(zone.place);
+    task.wall = geometry::bounds(project.room.outline);
+    task.reach = spacing::group_reach(task.gap);
+    task.centre_height = project.style.centre_height;
+    task.centre_tolerance = project.style.centre_tolerance;
+    task.beneath = beneath_of(project, task);
+    task.weights = weights_of(project);
+    for (const wall::Wish& wish : project.wishes)
+        add_wish(task, project.room, wish);
+    add_pierced(task, project, catalogue);
+    return task;
+}
+
+Layout fixed_part(const Task& task) {
+    Layout fixed;
+    for (std::uint32_t i = 0; i < task.items.size(); ++i)
+        if (const Item& item = task.items[i]; item.fixed)
+            fixed.push_back({i, WallRect::at(*item.fixed, item.size)});
+    return fixed;
+}
+
+std::vector<std::uint32_t> free_items(const Task& task) {
+    std::vector<std::uint32_t> free;
+    for (std::uint32_t i = 0; i < task.items.size(); ++i)
+        if (!task.items[i].fixed)
+            free.push_back(i);
+    return free;
+}
+
+bool wall_allows(const Task& task, std::uint32_t item, const WallRect& place) {
+    const auto in_the_way = [&place](const WallRect& other) {
+        return geometry::overlaps(other, place);
+    };
+    if (std::ranges::any_of(task.keep_out, in_the_way))
+        return false;
+    const Item& asked = task.items[item];
+    const auto is_over = [&place](const geometry::Span& span) {
+        return std::min(span.high, place.right()) - std::max(span.low, place.left()) >
+               geometry::kLengthEps;
+    };
+    return !std::ranges::any_of(asked.not_over, is_over) && !pierces_zone(task, asked, place);
+}
+
+bool clear_of_each_other(const Task& task, const WallRect& a, const WallRect& b) {
+    return std::min(geometry::overlap_x(a, b), geometry::overlap_y(a, b)) <=
+           geometry::kLengthEps - task.gap;
+}
+
+bool is_allowed(const Task& task, const Layout& layout) {
+    for (std::size_t i = 0; i < layout.size(); ++i) {
+        const bool fixed = task.items[layout[i].item].fixed.has_value();
+        if (!fixed && !wall_allows(task, layout[i].item, layout[i].place))
+            return false;
+        for (std::size_t j = 0; j < i; ++j)
+            if (!(fixed && task.items[layout[j].item].fixed) &&
+                !clear_of_each_other(task, layout[i].place, layout[j].place))
+                return false;
+    }
+    return true;
+}
+
+}  // namespace wallwright::arrange

@@ -1,0 +1,245 @@
+#include "arrange/grow.h"
+
+#include "cli/command.h"
+#include "cli/findings_text.h"
+#include "cli/layout_out.h"
+#include "cli/load.h"
+#include "cli/numbered.h"
+#include "cli/search.h"
+#include "cli/target_words.h"
+#include "cli/text_table.h"
+#include "edits/wishes.h"
+#include "store/files.h"
+#include "store/json_project.h"
+#include "wall/titles.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace wallwright::cli {
+
+namespace {
+
+struct GrowWords {
+    Common common;
+    SearchWords search;
+    std::string out;
+    std::string toward;
+    std::string stages;
+    std::size_t per_stage = 1;
+};
+
+/// What the search gave, and the project with it.
+struct Grown {
+    arrange::Task task;
+    arrange::Growth growth;
+    wall::Project project;
+    int first = 1;  ///< The number of the first new stage.
+    std::string aside;
+};
+
+/// With the target that is asked for, or else its own.
+Result<wall::Project> with_target(const GrowWords& words, const Loaded& loaded) {
+    if (!words.toward.empty()) {
+        auto target = read_target(words.toward, loaded.project, loaded.shown);
+        return target ? edits::set_target(loaded.project, std::move(*target))
+                      : fail(std::move(target.error()));
+    }
+    if (!loaded.project.target)
+        return fail({words.common.file, "the project does not say toward what the group is to grow",
+                     "give --toward a piece of furniture or a fixture, a corner like top_right, or "
+                     "a point like 3800,1500",
+                     ""});
+    return loaded.project;
+}
+
+Outcome can_grow(const GrowWords& words, const wall::Project& project, const arrange::Task& task) {
+    if (arrange::fixed_part(task).empty())
+        return fail({words.common.file, "nothing is on the wall yet that could grow",
+                     "arrange some pieces first: wallwright arrange", ""});
+    if (arrange::free_items(task).empty())
+        return fail({words.common.file,
+                     fmt::format("no piece waits: all ({}) are on the wall", project.pieces.size()),
+                     "add those to come, or let wallwright suggest say which frame to buy", ""});
+    return {};
+}
+
+Problem no_stage(const GrowWords& words, const Watch& watch) {
+    if (watch.stopped())
+        return {words.common.file, "stopped before there was any stage", "give it more time", ""};
+    return {words.common.file,
+            "there is no place for any of the waiting pieces beside those on the wall",
+            "look whether furniture and fixtures are where they stand, or move what hangs", ""};
+}
+
+Result<Grown> search(const GrowWords& words, const Loaded& loaded, Watch& watch) {
+    auto project = with_target(words, loaded);
+    if (!project)
+        return fail(std::move(project.error()));
+    Grown grown{arrange::task_of(*project, loaded.catalogue, arrange::Free::waiting_alone),
+                {},
+                {},
+                arrange::last_stage(*project) + 1,
+                {}};
+    if (auto can = can_grow(words, *project, grown.task); !can)
+        return fail(std::move(can.error()));
+    arrange::GrowOptions options;
+    set_search(options, words.search);
+    options.per_stage = words.per_stage;
+    grown.growth =
+        arrange::grow(grown.task, arrange::place_of(project->room, *project->target).value(),
+                      options, [&watch](double done) { return watch.go_on(done, ""); });
+    grown.aside = watch.end();
+    if (grown.growth.stages.empty())
+        return fail(no_stage(words, watch));
+    auto with = arrange::with_growth(*project, grown.task, grown.growth);
+    if (!with)
+        return fail(std::move(with.error()));
+    grown.project = std::move(*with);
+    return grown;
+}
+
+int number_of(const Grown& grown, std::size_t index) {
+    return grown.first + static_cast<int>(index);
+}
+
+/// What to say on standard error.
+Result<std::string> write(const GrowWords& words, const Loaded& loaded, const Grown& grown) {
+    if (auto saved = store::write_file(words.out, store::write_project(grown.project)); !saved)
+        return fail(std::move(saved.error()));
+    const std::string wrote = fmt::format("Wrote {}\n", words.out);
+    if (words.stages.empty())
+        return wrote;
+    Numbered stages{"stage", grown.first, {}};
+    for (std::size_t i = 0; i < grown.growth.stages.size(); ++i)
+        stages.projects.push_back(arrange::at_stage(grown.project, number_of(grown, i)));
+    auto all = write_numbered(words.stages, stages, loaded);
+    return all ? Result<std::string>(wrote + *all) : all;
+}
+
+std::string hang_words(const wall::Project& project, const wall::PieceId& id) {
+    const wall::Piece* piece = find(project, id);
+    const bool wished = piece != nullptr && piece->wished;
+    return title_of(project, id) + (wished ? " (to buy)" : "");
+}
+
+std::vector<std::string> row_of(const Grown& grown, std::size_t index, const wall::PieceId& id,
+                                units::LengthUnit unit) {
+    const arrange::Stage& stage = grown.growth.stages[index];
+    const wall::Rect<wall::Wall> place =
+        wall::place_of(grown.project, *find(grown.project, id)).value();
+    const bool last = id == stage.adds.back();
+    return {id == stage.adds.front() ? std::to_string(number_of(grown, index)) : "",
+            hang_words(grown.project, id),
+            units::format_number(place.left(), unit),
+            units::format_number(place.bottom(), unit),
+            last ? fmt::format("{:.0f} %", 100 * stage.finished) : "",
+            last ? units::format_number(stage.to_target, unit) : ""};
+}
+
+std::string text_of_grown(const Loaded& loaded, const Grown& grown) {
+    const units::LengthUnit unit = loaded.shown;
+    std::vector<std::vector<std::string>> rows;
+    for (std::size_t i = 0; i < grown.growth.stages.size(); ++i)
+        for (const wall::PieceId& id : grown.growth.stages[i].adds)
+            rows.push_back(row_of(grown, i, id, unit));
+    const std::string in(units::name_of(unit));
+    std::string text = fmt::format("Toward {}, in the order to hang:\n\n",
+                                   target_words(grown.project, *grown.project.target, unit)) +
+                       text_table({{"stage"},
+                                   {"hang"},
+                                   {"left " + in, Side::right},
+                                   {"bottom " + in, Side::right},
+                                   {"finished", Side::right},
+                                   {"still to go " + in, Side::right}},
+                                  rows);
+    text +=
+        "\nleft is from the wall's left end, bottom from the floor; finished: the score of the "
+        "wall "
+        "after\nthe stage over the best found for the same pieces.\n";
+    if (!grown.growth.left_out.empty())
+        text += fmt::format("No place for {}; waiting on the floor.\n",
+                            titles_text(loaded.project, grown.growth.left_out));
+    return text;
+}
+
+Json json_of_stage(const Loaded& loaded, const Grown& grown, std::size_t index) {
+    const arrange::Stage& stage = grown.growth.stages[index];
+    const arrange::View view(grown.task, stage.layout);
+    Json json = {{"number", number_of(grown, index)},
+                 {"adds", json_of_ids(stage.adds)},
+                 {"finished", number(stage.finished)},
+                 {"to_target_mm", number(stage.to_target)}};
+    json.update(json_of(stage.score, view, loaded.shown));
+    json["pieces"] = json_of(grown.task, stage.layout);
+    return json;
+}
+
+Json json_of_grown(const Loaded& loaded, const Grown& grown) {
+    Json stages = Json::array();
+    for (std::size_t i = 0; i < grown.growth.stages.size(); ++i)
+        stages.push_back(json_of_stage(loaded, grown, i));
+    return {{"toward", target_words(grown.project, *grown.project.target, loaded.shown)},
+            {"stages", stages},
+            {"left_out", json_of_ids(grown.growth.left_out)}};
+}
+
+Result<Answer> run_grow(const GrowWords& words) {
+    const auto loaded = load(words.common);
+    if (!loaded)
+        return fail(loaded.error());
+    if (!words.stages.empty())
+        if (auto made = make_folder(words.stages); !made)
+            return fail(std::move(made.error()));
+    Watch watch("Growing");
+    const auto grown = search(words, *loaded, watch);
+    if (!grown)
+        return fail(grown.error());
+    const auto wrote = write(words, *loaded, *grown);
+    if (!wrote)
+        return fail(wrote.error());
+    const auto findings = rules::assess(grown->project, loaded->catalogue).findings;
+    const std::string aside = loaded->aside + grown->aside + *wrote;
+    if (words.common.json)
+        return Answer{text_of(json_of_grown(*loaded, *grown)), aside, status_of(findings)};
+    return Answer{text_of_grown(*loaded, *grown) + stops_text(findings), aside,
+                  status_of(findings)};
+}
+
+void define(CLI::App& command, GrowWords& words) {
+    add_common(command, words.common);
+    command
+        .add_option("-o,--out", words.out,
+                    "Where the project with every stage planned goes; may be the same file")
+        ->required()
+        ->type_name("OUT.json");
+    command
+        .add_option(
+            "--toward", words.toward,
+            "Furniture or a fixture by its id, a corner (top_left, top_right, bottom_left, "
+            "bottom_right), or a point like 3800,1500; kept in the project, whose own it is "
+            "otherwise")
+        ->type_name("TARGET");
+    command.add_option("--per-stage", words.per_stage, "How many pieces go up at a time")
+        ->check(CLI::Range(1, 1000))
+        ->capture_default_str();
+    command
+        .add_option("--stages", words.stages,
+                    "A folder for every stage: stage-1.json and a picture, stage-1.png, and so on")
+        ->type_name("FOLDER");
+    add_search(command, words.search);
+}
+
+}  // namespace
+
+void add_grow(CLI::App& program, Chosen& chosen) {
+    add_command<GrowWords>(
+        program.add_subcommand(
+            "grow",
+            "Plan how the waiting pieces join what hangs, stage by stage, toward "
+            "a place on the wall"),
+        chosen, define, run_grow);
+}
+
+}  // namespace wallwright::cli

@@ -1,0 +1,130 @@
+#include "desk/growth_choice.h"
+
+#include "desk/drag.h"
+#include "desk/growth_target.h"
+#include "edits/wishes.h"
+#include "wall/titles.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace wallwright::desk {
+
+namespace {
+
+using geometry::Point;
+using geometry::Rect;
+using geometry::Wall;
+using wall::PieceState;
+
+double to_step(double mm, double step) {
+    return std::round(mm / step) * step;
+}
+
+bool waits(const wall::Piece& piece) {
+    return piece.state == PieceState::waiting;
+}
+
+/// "Tide, Moss and 2 more".
+std::string titles_of(const wall::Project& project, const std::vector<wall::PieceId>& ids) {
+    constexpr std::size_t kMost = 3;
+    std::string words;
+    for (std::size_t i = 0; i < std::min(kMost, ids.size()); ++i)
+        words += (i == 0 ? "" : ", ") + wall::title_of(project, ids[i]);
+    return ids.size() <= kMost ? words : fmt::format("{} and {} more", words, ids.size() - kMost);
+}
+
+Notice no_room_anywhere() {
+    return {true,
+            "No waiting piece has room beside the group. Choose another direction, or make the "
+            "wanted gap smaller."};
+}
+
+Notice stopped_too_soon() {
+    return {false, "It was stopped before it had found a place for a piece."};
+}
+
+}  // namespace
+
+void GrowthChoice::set_target(Session& session, const std::optional<wall::Target>& target) {
+    const std::string label =
+        target ? fmt::format("Aim the growth at {}", words_of(session.kept(), *target))
+               : "Aim the growth at nothing";
+    session.apply(label, edits::set_target(session.kept(), target));
+}
+
+void GrowthChoice::take_point(Session& session, Point<Wall> at) {
+    wants_point_ = false;
+    const Rect<Wall> wall = geometry::bounds(session.kept().room.outline);
+    const double step = hand_step(session.kept().unit);
+    set_target(session, Point<Wall>{std::clamp(to_step(at.x, step), wall.left(), wall.right()),
+                                    std::clamp(to_step(at.y, step), wall.bottom(), wall.top())});
+}
+
+std::string GrowthChoice::hindrance(const Session& session) {
+    const wall::Project today = arrange::at_stage(session.kept(), 0);
+    if (!today.target || !arrange::place_of(today.room, *today.target))
+        return "Say first toward what";
+    if (std::ranges::none_of(today.pieces, waits))
+        return "No piece waits on the floor";
+    if (std::ranges::all_of(today.pieces, waits))
+        return "Nothing is on the wall yet from which it could grow";
+    return "";
+}
+
+void GrowthChoice::start(const Session& session) {
+    from_ = arrange::at_stage(session.kept(), 0);
+    task_ = arrange::task_of(from_, session.catalogue(), arrange::Free::waiting_alone);
+    version_ = session.kept_version();
+    was_stopped_ = false;
+    const Rect<Wall> target = arrange::place_of(from_.room, from_.target.value()).value();
+    search_ = std::make_unique<Search>();
+    search_->start([task = task_, target, wanted = options](const Search::Tell& tell) {
+        return arrange::grow(task, target, wanted,
+                             [&tell](double done) { return tell(done, std::nullopt); });
+    });
+}
+
+void GrowthChoice::stop(Session& session) {
+    if (!search_)
+        return;
+    search_->finish();
+    was_stopped_ = true;
+    follow(session);
+}
+
+bool GrowthChoice::follow(Session& session) {
+    if (!search_)
+        return false;
+    if (session.kept_version() != version_) {
+        search_.reset();
+        session.notice = Notice{false, "The wall is another now, so the growth was given up."};
+        return true;
+    }
+    if (search_->is_running())
+        return false;
+    std::optional<arrange::Growth> answer = search_->take();
+    search_.reset();
+    if (answer)
+        keep(session, std::move(*answer));
+    return true;
+}
+
+void GrowthChoice::keep(Session& session, arrange::Growth growth) {
+    if (growth.stages.empty()) {
+        session.notice = was_stopped_ ? stopped_too_soon() : no_room_anywhere();
+        return;
+    }
+    const std::string label = fmt::format("Grow toward {}", words_of(from_, from_.target.value()));
+    if (!session.apply(label, arrange::with_growth(from_, task_, growth)))
+        return;
+    if (!growth.left_out.empty())
+        session.notice =
+            Notice{false, fmt::format("No room for {}.", titles_of(from_, growth.left_out))};
+    growth_ = std::move(growth);
+}
+
+}  // namespace wallwright::desk

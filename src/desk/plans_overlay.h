@@ -1,0 +1,24 @@
+// What the plans put over the wall's drawing: where the group grows to, and frames to buy next.
+#pragma once
+
+#include "desk/session.h"
+#include "desk/suggestions.h"
+#include "draw/drawing.h"
+
+#include <vector>
+
+namespace wallwright::desk {
+
+using WallShapes = std::vector<draw::Shape<geometry::Wall>>;
+
+/// A dotted curve from the nearest piece toward the target, with its words: "grows toward the Floor
+/// lamp". A target that is no thing gets a ring, or a dotted box where it is a part of the wall.
+/// Nothing without a target; no curve where a piece has reached it. `scale` as in overlay().
+WallShapes target_overlay(const Session& session, double scale);
+
+/// A dashed frame for each suggestion, numbered from 1 as in the list, the one pointed out with its
+/// size and filled; the others with their size where they do not cover a better one.
+WallShapes suggestions_overlay(const Session& session, const Suggestions& suggestions,
+                               double scale);
+
+}  // namespace wallwright::desk

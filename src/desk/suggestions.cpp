@@ -1,0 +1,154 @@
+#include "desk/suggestions.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+#include <utility>
+
+namespace wallwright::desk {
+
+namespace {
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+/// "an" where the name is said with a vowel first: "A3", "8 × 10 in", "11 × 14 in", "18 × 24 in".
+std::string_view article(const std::string& name) {
+    const bool vowel = std::string_view("AEIOaeio8").find(name.front()) != std::string_view::npos;
+    return vowel || name.starts_with("11") || name.starts_with("18") ? "an" : "a";
+}
+
+/// "4x6in" as "4 × 6 in"; nothing for a name of another kind.
+std::optional<std::string> measures_in(const std::string& name) {
+    const std::size_t cross = name.find('x');
+    const bool is_pair = cross != std::string::npos && cross > 0 && cross + 1 < name.size() &&
+                         is_digit(name.front()) && is_digit(name[cross + 1]);
+    if (!is_pair)
+        return std::nullopt;
+    std::size_t unit = cross + 1;
+    while (unit < name.size() && (is_digit(name[unit]) || name[unit] == '.'))
+        ++unit;
+    return fmt::format("{} × {}{}{}", name.substr(0, cross),
+                       name.substr(cross + 1, unit - cross - 1), unit < name.size() ? " " : "",
+                       name.substr(unit));
+}
+
+/// A letter and a figure, as ISO 216 calls its sizes.
+bool is_iso(const std::string& name) {
+    return name.size() == 2 && std::isalpha(static_cast<unsigned char>(name[0])) != 0 &&
+           is_digit(name[1]);
+}
+
+std::string title_of(const wall::Project& project, const wall::PrintId& id) {
+    const wall::Print* print = wall::find(project, id);
+    return print == nullptr || print->title.empty() ? id.text : print->title;
+}
+
+}  // namespace
+
+std::string Suggestions::hindrance(const Session& session) {
+    const auto& pieces = session.kept().pieces;
+    const bool any = std::ranges::any_of(
+        pieces, [](const wall::Piece& piece) { return piece.state != wall::PieceState::waiting; });
+    return any ? "" : "Nothing is on the wall yet that a frame could join";
+}
+
+void Suggestions::start(const Session& session) {
+    clear();
+    about_ = session.kept();
+    version_ = session.kept_version();
+    search_ = std::make_unique<Search>();
+    search_->start([project = *about_, catalogue = session.catalogue(),
+                    wanted = options](const Search::Tell& tell) {
+        return arrange::suggest(project, catalogue, wanted,
+                                [&tell](double done) { return tell(done, std::nullopt); });
+    });
+}
+
+void Suggestions::stop() {
+    if (search_)
+        search_->finish();
+}
+
+void Suggestions::clear() {
+    search_.reset();
+    about_.reset();
+    list_.clear();
+    ended_ = false;
+    is_stale_ = false;
+    pointed_out_.reset();
+}
+
+void Suggestions::compare(const Session& session) {
+    if (!about_ || version_ == session.kept_version())
+        return;
+    version_ = session.kept_version();
+    is_stale_ = session.kept() != *about_;
+    if (is_stale_)
+        search_.reset();
+}
+
+bool Suggestions::follow(const Session& session) {
+    const bool was_stale = is_stale_;
+    compare(session);
+    if (!search_ || search_->is_running())
+        return was_stale != is_stale_;
+    list_ = search_->take().value_or(List{});
+    search_.reset();
+    ended_ = true;
+    return true;
+}
+
+std::optional<std::size_t> Suggestions::pointed_out() const {
+    const bool is_there = pointed_out_ && *pointed_out_ < list().size();
+    return is_there ? pointed_out_ : std::nullopt;
+}
+
+void Suggestions::point_further(int by) {
+    const int count = static_cast<int>(list().size());
+    if (count == 0)
+        return;
+    const int before = by > 0 ? -1 : count;
+    const auto now = pointed_out();
+    const int next = (now ? static_cast<int>(*now) : before) + by;
+    pointed_out_ = static_cast<std::size_t>((next % count + count) % count);
+}
+
+bool Suggestions::take(Session& session, std::size_t index) {
+    if (index >= list().size())
+        return false;
+    const arrange::Suggestion& suggestion = list_[index];
+    const std::string name = shop_name(suggestion.size_name);
+    pointed_out_.reset();
+    return session.apply(fmt::format("Wish for {} {} frame", article(name), name),
+                         arrange::with_suggestion(session.kept(), suggestion));
+}
+
+std::string shop_name(const std::string& size_name) {
+    if (const auto measures = measures_in(size_name))
+        return *measures;
+    std::string name = size_name;
+    if (is_iso(name))
+        name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
+    return name;
+}
+
+std::string outside_words(const arrange::Suggestion& suggestion, units::LengthUnit unit) {
+    return fmt::format("{} × {}", units::format_number(suggestion.place.width(), unit),
+                       units::format_length(suggestion.place.height(), unit));
+}
+
+std::string print_words(const wall::Project& project, const arrange::Suggestion& suggestion) {
+    if (suggestion.prints.empty())
+        return "";
+    const arrange::PrintFit& fit = suggestion.prints.front();
+    const std::string title = title_of(project, fit.print);
+    if (!fit.with_mount)
+        return fmt::format("Fits {} without a mount.", title);
+    return fmt::format("Fits {} with {} of mount around it.", title,
+                       units::format_length(fit.border, project.unit));
+}
+
+}  // namespace wallwright::desk

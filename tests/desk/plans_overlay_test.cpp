@@ -1,0 +1,115 @@
+#include "desk/plans_overlay.h"
+
+#include "growing.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace wallwright;
+using namespace wallwright::desk;
+using draw::LineType;
+using geometry::Point;
+using geometry::Rect;
+using geometry::Wall;
+
+namespace {
+
+constexpr double kScale = 0.05;
+
+template <class OneShape>
+std::vector<OneShape> all(const WallShapes& shapes) {
+    std::vector<OneShape> found;
+    for (const auto& shape : shapes)
+        if (const auto* one = std::get_if<OneShape>(&shape))
+            found.push_back(*one);
+    return found;
+}
+
+using Path = draw::Path<Wall>;
+using Text = draw::Text<Wall>;
+
+std::vector<Path> of_type(const WallShapes& shapes, LineType type) {
+    std::vector<Path> found = all<Path>(shapes);
+    std::erase_if(found,
+                  [type](const Path& path) { return !path.stroke || path.stroke->type != type; });
+    return found;
+}
+
+Suggestions found_for(const Session& session) {
+    Suggestions suggestions;
+    suggestions.start(session);
+    wait_for([&] {
+        suggestions.follow(session);
+        return !suggestions.is_running();
+    });
+    return suggestions;
+}
+
+}  // namespace
+
+TEST_CASE("A dotted curve leads from the nearest piece to the target and says so") {
+    const WallShapes shapes = target_overlay(Session(growing_wall()), kScale);
+    const auto curves = of_type(shapes, LineType::dotted);
+    REQUIRE(curves.size() == 1);
+    CHECK(curves[0].start.x > 1660);
+    CHECK(curves[0].start.x < 1800);
+    CHECK(curves[0].steps.at(0).to.x < 3200);
+    CHECK(curves[0].steps.at(0).to.x > 3060);
+    CHECK(curves[0].steps.at(0).controls->first.y > curves[0].start.y);
+    const auto words = all<Text>(shapes);
+    REQUIRE(words.size() == 1);
+    CHECK(words[0].text == "grows toward the Floor lamp");
+}
+
+TEST_CASE("The curve bends upward to the left as well") {
+    wall::Project project = growing_wall();
+    project.target = Point<Wall>{50, 1500};
+    const auto curves = of_type(target_overlay(Session(project), kScale), LineType::dotted);
+    REQUIRE(curves.size() == 1);
+    CHECK(curves[0].steps.at(0).to.x < 800);
+    CHECK(curves[0].steps.at(0).controls->first.y > 1500);
+}
+
+TEST_CASE("Without a target, or once it is reached, there is no curve") {
+    wall::Project project = growing_wall();
+    project.target.reset();
+    CHECK(target_overlay(Session(project), kScale).empty());
+    project.target = Point<Wall>{1000, 1500};
+    CHECK(of_type(target_overlay(Session(project), kScale), LineType::dotted).empty());
+}
+
+TEST_CASE("A point to grow to has a ring, a part of the wall a dotted box") {
+    wall::Project project = growing_wall();
+    project.target = Point<Wall>{1000, 1500};
+    CHECK(all<Path>(target_overlay(Session(project), kScale)).size() == 1);
+    project.target = Rect<Wall>{{3000, 1800}, {3800, 2300}};
+    CHECK(of_type(target_overlay(Session(project), kScale), LineType::dotted).size() == 2);
+}
+
+TEST_CASE("Each suggestion has a dashed frame at its place with its number") {
+    const Session session(growing_wall());
+    const Suggestions suggestions = found_for(session);
+    const std::size_t count = suggestions.list().size();
+    REQUIRE(count > 1);
+    const WallShapes shapes = suggestions_overlay(session, suggestions, kScale);
+    CHECK(of_type(shapes, LineType::dashed).size() == count);
+    CHECK(of_type(shapes, LineType::dashed)[0].start == suggestions.list()[0].place.min);
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto texts = all<Text>(shapes);
+        CHECK(std::ranges::count(texts, std::to_string(i + 1), &Text::text) == 1);
+    }
+}
+
+TEST_CASE("The suggestion pointed out lies on top, filled and with a thicker line") {
+    const Session session(growing_wall());
+    Suggestions suggestions = found_for(session);
+    REQUIRE(suggestions.list().size() > 1);
+    suggestions.point_out(0);
+    const auto frames =
+        of_type(suggestions_overlay(session, suggestions, kScale), LineType::dashed);
+    CHECK(frames.back().start == suggestions.list()[0].place.min);
+    CHECK(frames.back().fill);
+    CHECK(frames.back().stroke->width > frames.front().stroke->width);
+    CHECK_FALSE(frames.front().fill);
+}
