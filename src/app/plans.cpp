@@ -136,7 +136,9 @@ void note_plans(Ui& ui, const State& state) {
 }
 
 void step_stages(State& state, int by) {
-    if (is_open(state) && desk::StageView::last(state.session) > 0)
+    if (desk::StageView::last(state.session) == 0)
+        state.session.notice = desk::Notice{false, "Grow the group first."};
+    else if (is_open(state))
         state.stages.show(state.session, state.stages.at(state.session) + by);
 }
 

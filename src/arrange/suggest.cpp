@@ -234,6 +234,11 @@ std::vector<Suggestion> suggest(const wall::Project& project, const wall::Catalo
     return suggestions;
 }
 
+bool none_betters(const std::vector<Suggestion>& suggestions) {
+    return std::ranges::none_of(suggestions,
+                                [](const Suggestion& one) { return one.after > one.before; });
+}
+
 Result<wall::Project> with_suggestion(const wall::Project& project, const Suggestion& suggestion) {
     wall::Frame frame = suggestion.frame;
     frame.title = fmt::format("{} frame", suggestion.size_name);

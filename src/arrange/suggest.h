@@ -41,6 +41,9 @@ std::vector<Suggestion> suggest(const wall::Project& project, const wall::Catalo
                                 const SuggestOptions& options,
                                 const std::function<bool(double)>& go_on);
 
+/// True when each of them takes something from the score: the group looks finished as it is.
+bool none_betters(const std::vector<Suggestion>& suggestions);
+
 /// The project with the suggestion as a planned piece that is wished for and not bought yet;
 /// where others have stages, in one of its own after them.
 Result<wall::Project> with_suggestion(const wall::Project& project, const Suggestion& suggestion);

@@ -289,10 +289,19 @@ void add_touching(const Joining& joining, const std::vector<Neighbour>& neighbou
                             one.item->title));
 }
 
+/// "its lower edge lines up" of "its lower edge lines up with Gull".
+std::string_view claim_of(std::string_view words) {
+    return words.substr(0, words.find(" with "));
+}
+
+/// The two that tell most without saying the same of two pieces.
 std::string sentence_of(const Facts& facts) {
     std::string sentence = facts.front().words;
-    if (facts.size() > 1)
-        sentence = fmt::format("{}; {}", sentence, facts[1].words);
+    const auto other = std::ranges::find_if(facts, [&facts](const Fact& fact) {
+        return claim_of(fact.words) != claim_of(facts.front().words);
+    });
+    if (other != facts.end())
+        sentence = fmt::format("{}; {}", sentence, other->words);
     sentence.front() =
         static_cast<char>(std::toupper(static_cast<unsigned char>(sentence.front())));
     return fmt::format("{}.", sentence);

@@ -69,6 +69,9 @@ bool has_done(Person& person, ActionId id) {
             return is_told(state, "Try layouts first.");
         case ActionId::take_layout:
             return is_told(state, "Show a layout first.");
+        case ActionId::stage_before:
+        case ActionId::stage_after:
+            return is_told(state, "Grow the group first.");
         case ActionId::step_room:
             return state.step == desk::Step::room;
         case ActionId::step_pieces:

@@ -110,7 +110,9 @@ void score_part(Ui& ui, State& state) {
     if (const auto shown = state.layouts.shown())
         words +=
             fmt::format(", {}", desk::title_of(state.layouts.layouts()[*shown].candidate.pattern));
-    if (!section(ui, "score", (words + "###score").c_str(), true))
+    // Unfolded of itself while there are layouts to judge; else it would push the rest out of sight.
+    const bool judging = state.layouts.is_open();
+    if (!section(ui, "score", (words + (judging ? "###judging" : "###score")).c_str(), judging))
         return;
     for (const desk::ScoreLine& line : card.lines)
         measure_row(ui, state, line);

@@ -96,7 +96,10 @@ void list_of(Ui& ui, State& state) {
     const std::size_t count = state.suggestions.list().size();
     std::optional<std::size_t> pressed;
     if (count > 0)
-        hint(ui, "Press one to wish for it: a planned piece that is not bought yet.");
+        hint(ui, arrange::none_betters(state.suggestions.list())
+                     ? "The group looks finished as it is: each of these takes a little of its "
+                       "score. Press one to wish for it all the same."
+                     : "Press one to wish for it: a planned piece that is not bought yet.");
     for (std::size_t i = 0; i < count; ++i)
         if (suggestion_item(ui, state, i))
             pressed = i;

@@ -83,7 +83,11 @@ std::string text_of_suggested(const Loaded& loaded, const Suggested& suggested) 
         reasons += reason_text(loaded.project, one, rows.size(), unit);
     }
     const std::string in(units::name_of(unit));
-    return fmt::format("{}\n{}",
+    const std::string finished =
+        arrange::none_betters(suggested.list)
+            ? "\nThe groups look finished as they are: each of these takes a little of the score.\n"
+            : "";
+    return fmt::format("{}\n{}{}",
                        text_table({{"frame"},
                                    {"for"},
                                    {"width " + in, Side::right},
@@ -92,7 +96,7 @@ std::string text_of_suggested(const Loaded& loaded, const Suggested& suggested) 
                                    {"bottom " + in, Side::right},
                                    {"score"}},
                                   rows),
-                       reasons);
+                       reasons, finished);
 }
 
 Json json_of_fit(const arrange::PrintFit& fit) {
