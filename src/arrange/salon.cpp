@@ -10,11 +10,11 @@ namespace wallwright::arrange {
 
 namespace {
 
-constexpr std::uint64_t kCycle = 5000;   ///< Tries from hot to cold.
+constexpr std::uint64_t kCycle = 5000;  ///< Tries from hot to cold.
 constexpr double kHot = 2.0;            ///< Points of the total that a worse layout may cost.
 constexpr double kCold = 0.05;
 constexpr double kLeftOutCosts = 100;  ///< More than any layout can gain.
-constexpr double kFreshShare = 0.1;      ///< Of the cycles that start over.
+constexpr double kFreshShare = 0.1;    ///< Of the cycles that start over.
 
 void shuffle(std::vector<std::uint32_t>& items, Random& random) {
     for (std::size_t i = items.size(); i > 1; --i)

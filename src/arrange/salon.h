@@ -16,7 +16,7 @@ class Salon {
   public:
     /// From a first layout of this seed's own.
     Salon(const Task& task, std::uint64_t seed);
-    /// From a layout that is allowed.
+    /// From a layout that is allowed; from one of its own when that is empty.
     Salon(const Task& task, std::uint64_t seed, Layout start);
 
     /// So many tries to better it.

@@ -1,5 +1,6 @@
 #include "arrange/stream.h"
 
+#include "arrange/packed.h"
 #include "arrange/settle.h"
 
 #include <algorithm>
@@ -8,7 +9,6 @@ namespace wallwright::arrange {
 
 namespace {
 
-constexpr std::size_t kSalons = 2;
 /// Tries of all kinds in a round of a dozen pieces; fewer for more.
 constexpr std::uint64_t kTries = 24;
 constexpr std::uint64_t kRestartAfter = 400;
@@ -43,12 +43,15 @@ Stream::Stream(const Task& task, const std::vector<Plan>& plans, std::optional<P
         walk->first.push_back(plan);
         try_plan(*walk, plan);
     }
-    if (!only || *only == Pattern::salon)
-        for (std::size_t i = 0; i < kSalons; ++i) {
-            salons_.emplace_back(task, random_.next());
-            elite_.offer({Pattern::salon, salons_.back().best(), salons_.back().total(),
-                          salons_.back().left_out()});
-        }
+    if (!only || *only == Pattern::salon) {
+        open_salon({});
+        open_salon(packed(task, random_).value_or(Layout{}));
+    }
+}
+
+void Stream::open_salon(Layout start) {
+    const Salon& salon = salons_.emplace_back(*task_, random_.next(), std::move(start));
+    elite_.offer({Pattern::salon, salon.best(), salon.total(), salon.left_out()});
 }
 
 /// Keeps the plan as the walk's place when it is no worse, or a little.

@@ -33,6 +33,7 @@ class Stream {
         std::uint64_t since_better = 0;
     };
 
+    void open_salon(Layout start);
     bool try_plan(Walk& walk, const Plan& plan);
     bool walk_plans();
     bool run_salons();

@@ -54,6 +54,22 @@ TEST_CASE("Five or more pieces get five clearly different layouts, the best firs
     }
 }
 
+TEST_CASE("In the best layout every two neighbours are the wanted gap apart") {
+    for (std::uint64_t seed = 1; seed <= 10; ++seed) {
+        CAPTURE(seed);
+        const Task task = task_for(mixed_wall(5 + seed % 5, seed));
+        const Layout layout = arrange::arrange(task, by_rounds(20, seed), always).front().layout;
+        std::vector<WallRect> places;
+        for (const Spot& spot : layout)
+            places.push_back(spot.place);
+        const auto gaps = spacing::facing_pairs(places, task.reach);
+        CHECK(gaps.size() + 1 >= places.size());
+        for (const spacing::Facing& gap : gaps)
+            CHECK(gap.size == Approx(task.gap).margin(0.01));
+        CHECK(spacing::corner_pairs(places, task.gap - 0.01).empty());
+    }
+}
+
 TEST_CASE("The same seed and rounds give the same layouts, and more rounds are never worse") {
     const Task task = task_for(mixed_wall(8, 4));
     const auto one = arrange::arrange(task, by_rounds(3, 7), always);

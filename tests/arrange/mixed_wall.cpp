@@ -13,11 +13,6 @@ constexpr geometry::Size kSizes[] = {{300, 400}, {400, 300}, {400, 500}, {500, 4
                                      {300, 300}, {210, 297}, {250, 250}, {330, 430},
                                      {500, 700}, {600, 450}, {200, 250}, {180, 240}};
 
-WallRect turned_over(const WallRect& wall, const WallRect& place) {
-    const double sum = wall.left() + wall.right();
-    return {{sum - place.max.x, place.min.y}, {sum - place.min.x, place.max.y}};
-}
-
 }  // namespace
 
 wall::Project mixed_wall(std::size_t pieces, std::uint64_t seed) {
@@ -44,32 +39,6 @@ wall::Project mixed_wall_with_hung(std::size_t pieces, std::size_t hung, std::ui
 
 Task task_for(const wall::Project& project) {
     return task_of(project, scenes::small_catalogue(), Free::all_unfixed);
-}
-
-Task mirrored(Task task) {
-    for (WallRect& place : task.keep_out)
-        place = turned_over(task.wall, place);
-    for (WallRect& place : task.zones)
-        place = turned_over(task.wall, place);
-    if (task.beneath)
-        task.beneath->place = turned_over(task.wall, task.beneath->place);
-    for (Item& item : task.items) {
-        if (item.fixed)
-            item.fixed = turned_over(task.wall, WallRect::at(*item.fixed, item.size)).min;
-        for (WallRect& pierced : item.pierces)
-            pierced = {{item.size.width - pierced.max.x, pierced.min.y},
-                       {item.size.width - pierced.min.x, pierced.max.y}};
-        for (geometry::Span& span : item.not_over)
-            span = {task.wall.left() + task.wall.right() - span.high,
-                    task.wall.left() + task.wall.right() - span.low};
-    }
-    return task;
-}
-
-Layout mirrored(const Task& task, Layout layout) {
-    for (Spot& spot : layout)
-        spot.place = turned_over(task.wall, spot.place);
-    return layout;
 }
 
 }  // namespace wallwright::arrange

@@ -16,9 +16,4 @@ wall::Project mixed_wall_with_hung(std::size_t pieces, std::size_t hung, std::ui
 /// With the small catalogue of the scenes, every unfixed piece free.
 Task task_for(const wall::Project& project);
 
-/// The task with the wall and all on it turned over, left to right.
-Task mirrored(Task task);
-/// The layout turned over with it.
-Layout mirrored(const Task& task, Layout layout);
-
 }  // namespace wallwright::arrange

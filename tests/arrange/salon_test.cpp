@@ -1,6 +1,7 @@
 #include "arrange/salon.h"
 
 #include "arrange/mixed_wall.h"
+#include "arrange/packed.h"
 #include "arrange/score.h"
 
 #include <catch2/catch.hpp>
@@ -55,4 +56,19 @@ TEST_CASE("Pieces for which there is no room are left out, not squeezed in") {
     salon.run(20);
     CHECK(salon.left_out() + salon.best().size() == 12);
     CHECK(is_allowed(task, salon.best()));
+}
+
+TEST_CASE("A packed start is allowed, holds every piece and keeps what hangs") {
+    rc::prop("packed laws", [] {
+        const auto seed = *rc::gen::arbitrary<std::uint64_t>();
+        const auto hung = *rc::gen::inRange<std::size_t>(0, 3);
+        const Task task = task_for(mixed_wall_with_hung(6, hung, seed));
+        wallwright::Random random(seed);
+        const std::optional<Layout> layout = packed(task, random);
+        RC_PRE(layout.has_value());
+        RC_ASSERT(layout->size() == task.items.size());
+        RC_ASSERT(is_allowed(task, *layout));
+        const Layout fixed = fixed_part(task);
+        RC_ASSERT(std::equal(fixed.begin(), fixed.end(), layout->begin()));
+    });
 }

@@ -25,6 +25,7 @@ void look_button(Ui& ui, State& state) {
         suggestions.is_running() ? "" : desk::Suggestions::hindrance(state.session)};
     switch (search_button(ui, said, suggestions.is_running(), suggestions.done())) {
         case SearchPress::begin:
+            state.stages.leave(state.session);  // They are for the wall once all stages hang.
             suggestions.start(state.session);
             break;
         case SearchPress::end:
