@@ -80,6 +80,7 @@ void Input::set_up(ImGuiIO& io) {
     for (const auto& [wanted, code] : kMapped)
         io.KeyMap[wanted] = code;
     io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+    io.ConfigDragClickToInputText = true;
     io.ConfigInputTextCursorBlink = false;  // A blinking caret would be a cause for frames.
 }
 

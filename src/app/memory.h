@@ -75,6 +75,8 @@ struct Memory {
     TextEdits edits;
     Rest rest;
     FixLabels fixes;
+    std::string subject;             ///< Of the column in the last frame.
+    bool all_measures = false;       ///< The score shows all of them, not the first few alone.
     wall::Size new_frame{400, 500};  ///< mm; of the frame that would be added next.
     /// A frame is to be drawn after so many seconds though nothing happens. The loop takes it.
     std::optional<double> wake_in;

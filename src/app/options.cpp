@@ -2,10 +2,12 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
-#include <map>
+#include <iterator>
 #include <ostream>
+#include <string_view>
 
 namespace wallwright::app {
 
@@ -31,6 +33,14 @@ std::optional<WindowSize> parse_size(const std::string& text) {
     return size;
 }
 
+std::optional<desk::Step> parse_step(const std::string& text) {
+    constexpr std::string_view kNames[] = {"room", "pieces", "arrange", "hang"};  // In its order.
+    const auto* const found = std::ranges::find(kNames, text);
+    if (found == std::end(kNames))
+        return std::nullopt;
+    return static_cast<desk::Step>(found - std::begin(kNames));
+}
+
 /// X11 knows no scale; these two names are where desktops tell theirs.
 float scale_of_display() {
     constexpr float kMost = 4;
@@ -47,27 +57,30 @@ std::variant<Options, int> parse_options(int argc, const char* const* argv, std:
                                          std::ostream& err) {
     Options options;
     std::string size;
-    const std::map<std::string, desk::Step> steps = {{"room", desk::Step::room},
-                                                     {"pieces", desk::Step::pieces},
-                                                     {"arrange", desk::Step::arrange},
-                                                     {"hang", desk::Step::hang}};
+    std::string step;
     CLI::App program("Plan a wall of framed pictures, on screen.", "wallwright-app");
     program.set_version_flag("--version", std::string("wallwright-app " WW_VERSION));
-    program.add_option("wall", options.app.file, "The wall's file to open");
+    program.add_option("wall", options.app.file, "The wall's file to open")->type_name("FILE");
     program.add_option("--scale", options.app.text_scale, "Size of the text: 1 is usual")
-        ->check(CLI::Range(0.75, 2.5))
+        ->type_name("FACTOR")
+        ->check(CLI::Range(0.75, 2.5).description("0.75 to 2.5"))
         ->check([](const std::string& text) {
             // A range compares, and "nan" is neither too small nor too large.
             return std::isfinite(std::strtod(text.c_str(), nullptr)) ? "" : "it is no number";
         });
     program.add_option("--size", size, "Size of the window in pixels, as in 1280x800")
+        ->type_name("SIZE")
         ->check([](const std::string& text) {
             return parse_size(text) ? std::string() : "a size is written as in 1280x800";
         });
-    program.add_option("--step", options.app.step, "Start with room, pieces, arrange or hang")
-        ->transform(CLI::CheckedTransformer(steps));
+    program.add_option("--step", step, "Start with room, pieces, arrange or hang")
+        ->type_name("STEP")
+        ->check([](const std::string& text) {
+            return parse_step(text) ? std::string() : "a step is room, pieces, arrange or hang";
+        });
     program.add_flag("--dark", options.app.dark, "Light letters on dark ground");
-    program.add_option("--shot", options.loop.shot, "Write a picture of the window (.png) and end");
+    program.add_option("--shot", options.loop.shot, "Write a picture of the window (.png) and end")
+        ->type_name("FILE");
     program.add_flag("--announce", options.loop.announce,
                      "Print \"ready\" when the window can be seen, and a line for each frame");
     try {
@@ -79,6 +92,7 @@ std::variant<Options, int> parse_options(int argc, const char* const* argv, std:
         return kUnusable;
     }
     options.loop.size = parse_size(size);
+    options.app.step = parse_step(step);
     options.app.display_scale = options.loop.display_scale = scale_of_display();
     return options;
 }

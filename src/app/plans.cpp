@@ -118,7 +118,8 @@ void hover_plans(State& state, Point<Wall> at) {
 desk::WallShapes plans_overlay(const State& state, double scale) {
     if (!is_open(state))
         return {};
-    desk::WallShapes shapes = desk::target_overlay(state.session, scale);
+    desk::WallShapes shapes =
+        desk::target_overlay(state.session, state.picture.drawing.shapes, scale);
     for (auto& shape : desk::suggestions_overlay(state.session, state.suggestions, scale))
         shapes.push_back(std::move(shape));
     return shapes;

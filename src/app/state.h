@@ -68,8 +68,9 @@ struct State {
     desk::View view{};
     /// The whole wall is kept in sight, however it changes, until the person zooms or pans.
     bool fitted = true;
-    /// For which state it was fitted last: version, step, text scale, and the canvas in px.
-    std::array<double, 7> fitted_for{};
+    /// For which state it was fitted last: version, step, text scale, the canvas in px, and how far
+    /// the search for layouts is.
+    std::array<double, 8> fitted_for{};
     desk::PointerTool pointer{};
     desk::WallPicture picture{};
     desk::LayoutChoice layouts{};

@@ -13,20 +13,30 @@ namespace wallwright::app {
 
 namespace {
 
-/// Whether X answers under DISPLAY. The library is SFML's own; it is asked by name so that this
-/// program need not be linked to it as well.
-bool display_opens() {
+enum class Display { good, silent, without_gl };
+
+/// Whether X answers under DISPLAY, and can be painted on. The libraries are SFML's own; they are
+/// asked by name so that this program need not be linked to them as well.
+Display display_there() {
     using OpenDisplay = void* (*)(const char*);
     using CloseDisplay = int (*)(void*);
+    using QueryExtension = int (*)(void*, int*, int*);
     const auto open = reinterpret_cast<OpenDisplay>(dlsym(RTLD_DEFAULT, "XOpenDisplay"));
     const auto close = reinterpret_cast<CloseDisplay>(dlsym(RTLD_DEFAULT, "XCloseDisplay"));
+    const auto query = reinterpret_cast<QueryExtension>(dlsym(RTLD_DEFAULT, "glXQueryExtension"));
     if (open == nullptr || close == nullptr)
-        return true;
+        return Display::good;
     void* display = open(nullptr);
     if (display == nullptr)
-        return false;
+        return Display::silent;
+    int ignored = 0;
+    const bool has_gl = query == nullptr || query(display, &ignored, &ignored) != 0;
+    // Where it is good it stays open: a server that starts anew once its last client has gone would
+    // not answer SFML a moment later, which ends the program then.
+    if (has_gl)
+        return Display::good;
     close(display);
-    return true;
+    return Display::without_gl;
 }
 
 sf::VideoMode mode_of(std::optional<WindowSize> wanted, float scale) {
@@ -82,9 +92,16 @@ Outcome find_display() {
             {"", "there is no display to open a window on",
              "start it from a desktop, or set DISPLAY; the command line wallwright needs none",
              ""});
-    if (!display_opens())
-        return fail({"", fmt::format("the display \"{}\" does not answer", display),
-                     "check DISPLAY; the command line wallwright needs none", ""});
+    switch (display_there()) {
+        case Display::silent:
+            return fail({"", fmt::format("the display \"{}\" does not answer", display),
+                         "check DISPLAY; the command line wallwright needs none", ""});
+        case Display::without_gl:
+            return fail({"", fmt::format("the display \"{}\" has no OpenGL (GLX)", display),
+                         "choose another in DISPLAY; the command line wallwright needs none", ""});
+        case Display::good:
+            break;
+    }
     return {};
 }
 

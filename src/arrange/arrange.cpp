@@ -1,9 +1,9 @@
 #include "arrange/arrange.h"
 
-#include "arrange/evened.h"
 #include "arrange/stream.h"
 
 #include <algorithm>
+#include <atomic>
 #include <chrono>
 #include <condition_variable>
 #include <mutex>
@@ -17,6 +17,8 @@ using Clock = std::chrono::steady_clock;
 
 constexpr std::size_t kStreams = 2;
 constexpr std::chrono::milliseconds kTellEvery{50};
+/// From so many on the first plans take long enough to be told of one pattern at a time.
+constexpr std::size_t kManyPieces = 40;
 
 Candidate candidate_of(const Task& task, Found found) {
     Candidate candidate{found.pattern, std::move(found.layout), {}, {}};
@@ -30,14 +32,6 @@ Candidate candidate_of(const Task& task, Found found) {
     return candidate;
 }
 
-std::vector<Plan> plans_for(const Task& task, std::optional<Pattern> only) {
-    if (only && *only == Pattern::salon)
-        return {};
-    std::vector<Plan> plans = first_plans(task);
-    std::erase_if(plans, [only](const Plan& plan) { return only && plan.pattern != *only; });
-    return plans;
-}
-
 /// What the streams tell the thread that asked.
 class Board {
   public:
@@ -45,14 +39,13 @@ class Board {
         const std::scoped_lock lock(mutex_);
         found_[stream] = std::move(found);
         changed_ = true;
-        told_.notify_one();
     }
     void finish() {
         const std::scoped_lock lock(mutex_);
         ++finished_;
         told_.notify_one();
     }
-    /// Until something is new, all streams have finished, or the time is over.
+    /// Until all streams have finished, or the time is over.
     void wait_until(Clock::time_point end) {
         std::unique_lock lock(mutex_);
         told_.wait_until(lock, end, [this] { return finished_ == kStreams; });
@@ -84,30 +77,46 @@ class Board {
 /// The search from its first plans to its end.
 class Search {
   public:
-    Search(const Task& task, const ArrangeOptions& options)
-        : task_(task), options_(options), plans_(plans_for(task, options.pattern)) {
-        View view(task);
-        for (const Plan& plan : plans_)
-            if (const std::optional<Found> found = found_of(view, plan))
-                first_.offer(*found);
-    }
+    Search(const Task& task, const ArrangeOptions& options) : task_(task), options_(options) {}
 
     std::vector<Candidate> run(const std::function<bool(const Progress&)>& go_on) {
-        if (!first_.found().empty() && !go_on({chosen(first_.found()), 0}))
-            return chosen(first_.found());
-        std::vector<std::jthread> threads;
-        for (std::size_t i = 0; i < kStreams; ++i)
-            threads.emplace_back([this, i](const std::stop_token& stop) { work(i, stop); });
-        watch(go_on);
-        for (std::jthread& thread : threads)
-            thread.request_stop();
-        threads.clear();  // waits for them
-        return evened_out(board_.all());
+        if (try_first_plans(go_on) && tell_first(go_on)) {
+            std::vector<std::jthread> threads;
+            for (std::size_t i = 0; i < kStreams; ++i)
+                threads.emplace_back([this, i](const std::stop_token& stop) { work(i, stop); });
+            watch(go_on);
+            for (std::jthread& thread : threads)
+                thread.request_stop();
+        }  // waits for them
+        std::vector<Found> all = board_.all();
+        return chosen(all.empty() ? first_.found() : all);
     }
 
   private:
+    /// Each pattern may take a while for hundreds of pieces; false when it was stopped between two.
+    bool try_first_plans(const std::function<bool(const Progress&)>& go_on) {
+        View view(task_);
+        for (const Pattern pattern :
+             {Pattern::grid, Pattern::row, Pattern::spine, Pattern::columns}) {
+            if (options_.pattern && *options_.pattern != pattern)
+                continue;
+            for (Plan& plan : first_plans(task_, pattern))
+                if (std::optional<Found> found = found_of(view, plan)) {
+                    first_.offer(*found);
+                    tried_.push_back({std::move(plan), std::move(*found)});
+                }
+            if (task_.items.size() > kManyPieces && !go_on({chosen(first_.found()), done()}))
+                return false;
+        }
+        return true;
+    }
+
+    bool tell_first(const std::function<bool(const Progress&)>& go_on) {
+        return first_.found().empty() || go_on({chosen(first_.found()), done()});
+    }
+
     void work(std::size_t number, const std::stop_token& stop) {
-        Stream stream(task_, plans_, options_.pattern, options_.seed * kStreams + number);
+        Stream stream(task_, tried_, options_.pattern, options_.seed * kStreams + number);
         board_.put(number, stream.elite().found());
         for (std::uint64_t i = 0; i < options_.rounds && !stop.stop_requested(); ++i) {
             const bool better = stream.round();
@@ -119,7 +128,7 @@ class Search {
     }
 
     void watch(const std::function<bool(const Progress&)>& go_on) {
-        std::vector<Candidate> best;
+        std::vector<Candidate> best = chosen(first_.found());
         while (!board_.is_finished() && Clock::now() < end_) {
             board_.wait_until(std::min(end_, Clock::now() + kTellEvery));
             if (board_.take_changed())
@@ -143,24 +152,12 @@ class Search {
         return best;
     }
 
-    /// With the gaps that a small movement mends mended.
-    [[nodiscard]] std::vector<Candidate> evened_out(std::vector<Found> found) const {
-        std::vector<Found> different = choose_different(std::move(found), options_.layouts);
-        for (Found& one : different)
-            one = evened(task_, std::move(one));
-        std::ranges::stable_sort(different, is_better);
-        std::vector<Candidate> best;
-        for (Found& one : different)
-            best.push_back(candidate_of(task_, std::move(one)));
-        return best;
-    }
-
     const Task& task_;
     const ArrangeOptions& options_;
     Clock::time_point start_ = Clock::now();
     Clock::time_point end_ = start_ + std::chrono::duration_cast<Clock::duration>(
                                           std::chrono::duration<double>(options_.seconds));
-    std::vector<Plan> plans_;
+    std::vector<Tried> tried_;
     Elite first_;
     Board board_;
     std::atomic<std::uint64_t> rounds_ = 0;

@@ -21,8 +21,8 @@ struct Candidate {
 
 struct ArrangeOptions {
     double seconds = 3;  ///< Counted from the call; the first layouts come however little it is.
-    /// Rounds of the search at most. A run that ends by its rounds gives the same answer on every
-    /// machine; one that ends by the clock does so for as many rounds as it had time for.
+    /// Rounds of the search at most. A run that ends by its rounds gives the same answer every time
+    /// that one build runs; one that ends by the clock, for as many rounds as it had time for.
     std::uint64_t rounds = std::numeric_limits<std::uint64_t>::max();
     std::uint64_t seed = 1;
     std::size_t layouts = 5;         ///< How many to choose from.
@@ -37,9 +37,9 @@ struct Progress {
 
 /// Clearly different layouts, the best first: those with more pieces placed, then the higher
 /// total. Runs on two threads; `go_on` is called on the caller's thread, first once the patterns
-/// are there (within a tenth of a second for twelve pieces), then whenever something is better and
-/// at least every 50 ms; false stops the search and the best so far is the answer. Empty only when
-/// there is nothing to place, or no room for any piece.
+/// are there (within a tenth of a second for twelve pieces; for more than forty after each of
+/// them), then every 50 ms; false stops the search and the best so far is the answer. Empty only
+/// when there is nothing to place, or no room for any piece.
 std::vector<Candidate> arrange(const Task& task, const ArrangeOptions& options,
                                const std::function<bool(const Progress&)>& go_on);
 

@@ -6,13 +6,6 @@ namespace wallwright::arrange {
 
 namespace {
 
-WallRect bounds_of(const Layout& layout) {
-    WallRect bounds = layout.front().place;
-    for (const Spot& spot : layout)
-        bounds = geometry::hull(bounds, spot.place);
-    return bounds;
-}
-
 /// About the upright through the middle of the bounds.
 Layout left_for_right(Layout layout) {
     const double sum = bounds_of(layout).left() + bounds_of(layout).right();

@@ -9,15 +9,20 @@ namespace {
 constexpr double kAlike = 0.08;  ///< Less different than this reads as the same layout.
 constexpr std::size_t kKeptOfAPattern = 6;
 
-/// How different from all that were chosen, and how many of its pattern, the strictest first. What
-/// a person can choose between matters more than the last point of the total.
+/// How different from all that were chosen, how many of its pattern, and how many points under the
+/// best at most; the strictest first. What a person can choose between matters more than the last
+/// point of the total, but not more than that one would hang it.
 struct Demand {
     double difference = 0;
     std::size_t of_a_pattern = 0;
+    double points = 0;
 };
-constexpr Demand kDemands[] = {{0.25, 1}, {0.25, 2}, {0.15, 3}, {kAlike, SIZE_MAX}};
+constexpr Demand kDemands[] = {
+    {0.25, 1, 6}, {0.25, 2, 6}, {0.15, 3, 6}, {0.25, 2, 15}, {kAlike, SIZE_MAX, 100}};
 
 bool is_wanted(const Found& one, const std::vector<Found>& chosen, const Demand& demand) {
+    if (!chosen.empty() && one.total < chosen.front().total - demand.points)
+        return false;
     std::size_t of_its_pattern = 0;
     for (const Found& other : chosen) {
         of_its_pattern += other.pattern == one.pattern ? 1U : 0U;
@@ -34,38 +39,25 @@ bool is_better(const Found& a, const Found& b) {
 }
 
 bool Elite::offer(const Found& found) {
-    std::vector<std::size_t> of_its_pattern;
-    std::vector<std::size_t> beaten;
-    for (std::size_t i = 0; i < found_.size(); ++i) {
-        if (found_[i].pattern != found.pattern)
-            continue;
-        of_its_pattern.push_back(i);
-        if (difference(found_[i].layout, found.layout) >= kAlike)
-            continue;
-        if (!is_better(found, found_[i]))
+    const auto of_its_pattern = [&found](const Found& one) { return one.pattern == found.pattern; };
+    const auto alike = [&](const Found& one) {
+        return of_its_pattern(one) && difference(one.layout, found.layout) < kAlike;
+    };
+    const auto no_better = [&](const Found& one) { return alike(one) && !is_better(found, one); };
+    if (std::ranges::any_of(found_, no_better))
+        return false;
+    const std::size_t beaten = std::erase_if(found_, alike);
+    if (beaten == 0 &&
+        std::ranges::count_if(found_, of_its_pattern) >= std::ptrdiff_t{kKeptOfAPattern}) {
+        const auto worst = std::ranges::max_element(found_, [&](const Found& a, const Found& b) {
+            return of_its_pattern(b) && (!of_its_pattern(a) || is_better(a, b));
+        });
+        if (!is_better(found, *worst))
             return false;
-        beaten.push_back(i);
+        found_.erase(worst);
     }
-    if (beaten.empty() && of_its_pattern.size() >= kKeptOfAPattern) {
-        const std::size_t worst = *std::ranges::max_element(
-            of_its_pattern,
-            [this](std::size_t a, std::size_t b) { return is_better(found_[a], found_[b]); });
-        if (!is_better(found, found_[worst]))
-            return false;
-        beaten.push_back(worst);
-    }
-    for (auto i = beaten.rbegin(); i != beaten.rend(); ++i)
-        found_.erase(found_.begin() + static_cast<std::ptrdiff_t>(*i));
     found_.push_back(found);
     return true;
-}
-
-const Found* Elite::best_of(Pattern pattern) const {
-    const Found* best = nullptr;
-    for (const Found& one : found_)
-        if (one.pattern == pattern && (best == nullptr || is_better(one, *best)))
-            best = &one;
-    return best;
 }
 
 std::vector<Found> choose_different(std::vector<Found> found, std::size_t count) {

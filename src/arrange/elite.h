@@ -25,8 +25,6 @@ class Elite {
     bool offer(const Found& found);
     /// In no particular order.
     [[nodiscard]] const std::vector<Found>& found() const { return found_; }
-    /// The best of one pattern, or null.
-    [[nodiscard]] const Found* best_of(Pattern pattern) const;
 
   private:
     std::vector<Found> found_;

@@ -38,16 +38,21 @@ Smaller with_pieces_of(const Task& task, const Layout& layout) {
 
 }  // namespace
 
-double best_total_of_same(const Task& task, const Layout& layout, std::uint64_t seed,
-                          std::uint64_t tries, const std::function<bool()>& go_on) {
+std::optional<double> best_total_of_same(const Task& task, const Layout& layout, std::uint64_t seed,
+                                         std::uint64_t tries, const std::function<bool()>& go_on) {
     constexpr std::uint64_t kAtOnce = 10;
+    if (!go_on())
+        return {};
     const Smaller smaller = with_pieces_of(task, layout);
     Layout start;
     for (const Spot& spot : layout)
         start.push_back({smaller.new_index[spot.item], spot.place});
     Salon salon(smaller.task, seed, std::move(start));
-    for (std::uint64_t done = 0; done < tries && go_on(); done += kAtOnce)
+    std::uint64_t done = 0;
+    do {
         salon.run(std::min(kAtOnce, tries - done));
+        done += kAtOnce;
+    } while (done < tries && go_on());
     return salon.total();
 }
 

@@ -23,9 +23,10 @@ class Watch {
 
     /// Asks the person; `done` counts the rounds so far.
     bool asks(std::uint64_t rounds) {
-        const double of_rounds = static_cast<double>(rounds) / static_cast<double>(options_.rounds);
-        done_ =
-            std::clamp(std::max(of_rounds * kBeamShare, elapsed() / options_.seconds), done_, 1.0);
+        const double of_rounds =
+            part_of(static_cast<double>(rounds), static_cast<double>(options_.rounds));
+        const double of_time = part_of(elapsed(), options_.seconds);
+        done_ = std::clamp(std::max(of_rounds * kBeamShare, of_time), done_, 1.0);
         stopped_ = stopped_ || !go_on_(done_);
         return !stopped_;
     }
@@ -35,6 +36,8 @@ class Watch {
     [[nodiscard]] bool stopped() const { return stopped_; }
 
   private:
+    /// All of it where there is nothing to do, or no time.
+    static double part_of(double done, double whole) { return done < whole ? done / whole : 1; }
     [[nodiscard]] double elapsed() const {
         return std::chrono::duration<double>(Clock::now() - start_).count();
     }
@@ -63,13 +66,17 @@ GrowthBeam::Round round_of(std::uint64_t number, std::uint64_t seed) {
     return round;
 }
 
-/// The first round ends by the person alone, so that there is an answer however little time.
+/// The first round runs to its end, so that there is an answer however little time and patience.
 void search(GrowthBeam& beam, const GrowOptions& options, Watch& watch) {
-    for (std::uint64_t number = 0; number < options.rounds; ++number) {
-        if (number > 0 && (!watch.within(kBeamShare) || beam.has_tried_all()))
+    beam.run(round_of(0, options.seed), [&] {
+        watch.asks(0);
+        return true;
+    });
+    for (std::uint64_t number = 1; number < options.rounds; ++number) {
+        if (!watch.within(kBeamShare) || beam.has_tried_all())
             return;
         beam.run(round_of(number, options.seed),
-                 [&] { return watch.asks(number) && (number == 0 || watch.within(kBeamShare)); });
+                 [&] { return watch.asks(number) && watch.within(kBeamShare); });
     }
 }
 
@@ -98,11 +105,11 @@ void say_how_finished(const Task& task, const GrowOptions& options, Watch& watch
                                               static_cast<double>(stages.size());
         const auto go_on = [&] { return watch.asks(options.rounds) && watch.within(share); };
         const double total = stages[i].score.total;
-        const double best =
-            watch.stopped()
-                ? total
-                : best_total_of_same(task, stages[i].layout, options.seed + i, kFinishTries, go_on);
-        stages[i].finished = best > total ? total / best : 1;
+        const auto best =
+            best_total_of_same(task, stages[i].layout, options.seed + i, kFinishTries, go_on);
+        // What was stopped on the way has hardly looked, and would call the stage too good.
+        if (best && !watch.stopped())
+            stages[i].finished = *best > total ? total / *best : 1;
     }
 }
 

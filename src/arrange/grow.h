@@ -22,8 +22,9 @@ struct Stage {
     Layout layout;                    ///< The wall after it.
     Score score;
     /// Its total over the best total found for the same pieces where all but what stays today may
-    /// go anywhere: how finished it looks, 1 at best.
-    double finished = 1;
+    /// go anywhere: how finished it looks, 1 at best. Nothing where the time was over, or the
+    /// search stopped, before it could be compared.
+    std::optional<double> finished;
     double to_target = 0;  ///< mm from the group to the target; 0 when it has reached it.
 };
 
@@ -42,12 +43,17 @@ std::optional<WallRect> place_of(const wall::Room& room, const wall::Target& tar
 /// Every stage is allowed, each piece that it adds touches the group at the wanted gap, and the
 /// stages together look as finished and lead as straight to the target as a beam search finds. The
 /// task has only the waiting pieces free; some piece must stay. `go_on` gets how much is done;
-/// false gives the best so far.
+/// false gives the best so far: at least what the first, narrowest round gives, which always runs
+/// to its end (from milliseconds to a second for a hundred frames of as many sizes).
 Growth grow(const Task& task, const WallRect& target, const GrowOptions& options,
             const std::function<bool(double)>& go_on);
 
-/// The project with the growth's pieces planned, each with the number of its stage: from 1, or on
-/// from the last that the project has.
+/// What growth starts from: pieces of an earlier growth wait again, but those that are pinned stay
+/// where they are and belong to no stage any more.
+wall::Project growth_start(const wall::Project& project);
+
+/// The project, which has no stages yet, with the growth's pieces planned, each with the number of
+/// its stage, from 1.
 Result<wall::Project> with_growth(const wall::Project& project, const Task& task,
                                   const Growth& growth);
 

@@ -7,7 +7,6 @@
 #include "base/contract.h"
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 
 namespace wallwright::arrange {
@@ -20,11 +19,6 @@ constexpr double kGlanceAhead = 0.5;   ///< Share of the goal's points that a gl
 constexpr std::size_t kPerSize = 4;    ///< Steps kept of one size from one layout.
 constexpr std::size_t kPerState = 16;  ///< Steps kept from one layout.
 constexpr std::size_t kJudged = 6;     ///< Steps judged for each layout that goes on.
-
-bool alike(geometry::Size a, geometry::Size b) {
-    return std::abs(a.width - b.width) < geometry::kLengthEps &&
-           std::abs(a.height - b.height) < geometry::kLengthEps;
-}
 
 /// Keeps the `count` best, in order.
 template <class Steps>
@@ -73,7 +67,7 @@ std::vector<std::uint32_t> GrowthBeam::next_items(const State& state) {
         if (std::ranges::find(state.added, item, &Spot::item) != state.added.end())
             continue;
         const auto same = std::ranges::find_if(sizes, [&](const auto& others) {
-            return alike(task_.items[others.front()].size, task_.items[item].size);
+            return is_same_size(task_.items[others.front()].size, task_.items[item].size);
         });
         if (same == sizes.end())
             sizes.push_back({item});

@@ -42,9 +42,7 @@ GrowthGoal::GrowthGoal(const Task& task, const WallRect& target)
         Layout& part = i == chosen ? group_ : others_;
         part.insert(part.end(), groups[i].begin(), groups[i].end());
     }
-    WallRect bounds = group_.front().place;
-    for (const Spot& spot : group_)
-        bounds = geometry::hull(bounds, spot.place);
+    const WallRect bounds = bounds_of(group_);
     today_ = distance_between(group_, target);
     spread_ = std::max(bounds.width(), bounds.height());
 }

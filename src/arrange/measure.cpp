@@ -23,6 +23,13 @@ const Measure* find_measure(std::string_view name) {
     return found == all.end() ? nullptr : &*found;
 }
 
+std::vector<bool> applying(const Task& task) {
+    std::vector<bool> applies;
+    for (const Measure& measure : all_measures())
+        applies.push_back(measure.applies == nullptr || measure.applies(task));
+    return applies;
+}
+
 std::vector<double> weights_of(const wall::Project& project) {
     std::vector<double> weights;
     for (const Measure& measure : all_measures()) {

@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <functional>
 #include <span>
 #include <vector>
 
@@ -58,16 +57,5 @@ inline double cost_of(const PackingGoal& goal, geometry::Size box) {
 /// each seed.
 Packing pack(std::span<const Block> blocks, const PackingGoal& goal, std::uint64_t moves,
              Random& random);
-
-/// `runs` such runs: what differs of their results, the best first.
-std::vector<Packing> pack_several(std::span<const Block> blocks, const PackingGoal& goal,
-                                  std::size_t runs, std::uint64_t moves, Random& random);
-
-/// Runs of growing length on `threads` threads until `go_on` gives false; the best of all. `go_on`
-/// is asked on the caller's thread alone, every few milliseconds. A seed has one endless list of
-/// runs, each alike whichever thread makes it, so that more of them are never worse; with one
-/// thread, the same answer comes whenever `go_on` stops at the same question.
-Packing pack_until(std::span<const Block> blocks, const PackingGoal& goal, std::uint64_t seed,
-                   unsigned threads, const std::function<bool()>& go_on);
 
 }  // namespace wallwright::arrange

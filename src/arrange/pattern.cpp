@@ -41,12 +41,10 @@ struct Proposal {
 
 /// From the wanted centre, and what is missing of the clearance above the furniture.
 double astray(const Task& task, const Layout& settled) {
-    WallRect bounds = settled.front().place;
-    for (const Spot& spot : settled) {
-        if (task.items[spot.item].fixed)
-            return 0;
-        bounds = geometry::hull(bounds, spot.place);
-    }
+    if (std::ranges::any_of(
+            settled, [&](const Spot& one) { return task.items[one.item].fixed.has_value(); }))
+        return 0;
+    const WallRect bounds = bounds_of(settled);
     const double off = geometry::distance(bounds.centre(), wanted_centre(task, bounds.height()));
     if (!task.beneath)
         return off;
@@ -83,6 +81,23 @@ void keep_the_likely(std::vector<Proposal>& proposals) {
     proposals.resize(std::min(proposals.size(), even + kUnevenMost));
 }
 
+std::vector<Plan> plans_of(const Task& task, const std::vector<std::uint32_t>& free,
+                           Pattern pattern) {
+    switch (pattern) {
+        case Pattern::row:
+            return row_plans(task, free);
+        case Pattern::spine:
+            return spine_plans(task, free);
+        case Pattern::columns:
+            return columns_plans(task, free);
+        case Pattern::grid:
+            return grid_plans(task, free);
+        case Pattern::salon:
+            break;
+    }
+    return {};
+}
+
 }  // namespace
 
 std::optional<Layout> lay_out(const Task& task, const Plan& plan) {
@@ -115,17 +130,23 @@ std::size_t uneven_gaps(const Task& task, const Layout& block) {
         }));
 }
 
-std::vector<Plan> first_plans(const Task& task) {
+std::vector<Plan> first_plans(const Task& task, Pattern pattern) {
     const std::vector<std::uint32_t> free = free_items(task);
-    if (free.empty())
+    if (free.empty() || pattern == Pattern::salon)
         return {};
+    std::vector<Proposal> proposals = that_can_hang(task, plans_of(task, free, pattern));
+    keep_the_likely(proposals);
     std::vector<Plan> first;
-    for (const auto plans_of : {grid_plans, row_plans, spine_plans, columns_plans}) {
-        std::vector<Proposal> proposals = that_can_hang(task, plans_of(task, free));
-        keep_the_likely(proposals);
-        for (Proposal& proposal : proposals)
-            first.push_back(std::move(proposal.plan));
-    }
+    for (Proposal& proposal : proposals)
+        first.push_back(std::move(proposal.plan));
+    return first;
+}
+
+std::vector<Plan> first_plans(const Task& task) {
+    std::vector<Plan> first;
+    for (const Pattern pattern : {Pattern::grid, Pattern::row, Pattern::spine, Pattern::columns})
+        for (Plan& plan : first_plans(task, pattern))
+            first.push_back(std::move(plan));
     return first;
 }
 

@@ -57,6 +57,8 @@ std::size_t uneven_gaps(const Task& task, const Layout& block);
 /// where another of the pattern hangs. No two of a pattern look much the same, and those with
 /// uneven gaps are few, the least uneven ones.
 std::vector<Plan> first_plans(const Task& task);
+/// Those of one pattern; none of the salon.
+std::vector<Plan> first_plans(const Task& task, Pattern pattern);
 
 /// A plan near by: two pieces swapped, one moved to another place or row, a row reversed, another
 /// line. Of a grid, which has its places, only swapped and reversed. The same only when the plan

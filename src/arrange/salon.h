@@ -27,8 +27,6 @@ class Salon {
     [[nodiscard]] double total() const { return best_.total; }
     /// How many pieces found no place in the best.
     [[nodiscard]] std::size_t left_out() const { return best_.left_out; }
-    /// Tries so far.
-    [[nodiscard]] std::uint64_t tries() const { return tries_; }
 
   private:
     struct State {

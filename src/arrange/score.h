@@ -10,12 +10,13 @@ namespace wallwright::arrange {
 /// Of one measure, in the order of all_measures().
 struct Part {
     const Measure* measure = nullptr;
-    double value = 0;   ///< 0 to 1.
-    double weight = 0;  ///< The person's.
+    double value = 0;     ///< 0 to 1.
+    double weight = 0;    ///< The person's.
+    bool applies = true;  ///< False when there is nothing to judge: then it does not count.
 };
 
 struct Score {
-    double total = 0;  ///< 0 to 100: the weighted mean of the values, times 100.
+    double total = 0;  ///< 0 to 100: the weighted mean of the values that apply, times 100.
     std::vector<Part> parts;
 };
 

@@ -63,11 +63,9 @@ double worth_beside(const Task& task, const WallRect& one, const WallRect& place
 
 double worth_of(const Task& task, const Layout& layout, const WallRect& place) {
     double worth = 0;
-    WallRect bounds = layout.front().place;
-    for (const Spot& spot : layout) {
-        bounds = geometry::hull(bounds, spot.place);
+    for (const Spot& spot : layout)
         worth += worth_beside(task, spot.place, place);
-    }
+    const WallRect bounds = bounds_of(layout);
     const double own = place.grown(task.gap / 2).size().area();
     const WallRect larger = geometry::hull(bounds, place);
     const double taken = larger.size().area() - bounds.size().area();

@@ -12,13 +12,6 @@ namespace {
 
 constexpr std::size_t kLinesMost = 12;  // to line up with, from each side
 
-WallRect bounds_of(const Layout& block) {
-    WallRect bounds = block.front().place;
-    for (const Spot& spot : block)
-        bounds = geometry::hull(bounds, spot.place);
-    return bounds;
-}
-
 Layout moved(const Layout& block, WallVec by) {
     Layout there = block;
     for (Spot& spot : there)

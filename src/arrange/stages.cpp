@@ -1,5 +1,6 @@
 // A growth in the document: pieces with the number of the stage in which they go up.
 #include "arrange/grow.h"
+#include "base/contract.h"
 #include "edits/edit.h"
 #include "edits/sound.h"
 #include "wall/find_in.h"
@@ -14,6 +15,13 @@ bool has_stage(const wall::Piece& piece) {
     return piece.state == wall::PieceState::planned && piece.stage > 0;
 }
 
+void take_down(wall::Piece& piece) {
+    piece.state = wall::PieceState::waiting;
+    piece.pinned = false;
+    piece.stage = 0;
+    piece.at.reset();
+}
+
 }  // namespace
 
 int last_stage(const wall::Project& project) {
@@ -26,19 +34,27 @@ int last_stage(const wall::Project& project) {
 
 wall::Project at_stage(const wall::Project& project, int stage) {
     wall::Project then = project;
-    for (wall::Piece& piece : then.pieces) {
-        if (!has_stage(piece) || piece.stage <= stage)
-            continue;
-        piece.state = wall::PieceState::waiting;
-        piece.pinned = false;
-        piece.stage = 0;
-        piece.at.reset();
-    }
+    for (wall::Piece& piece : then.pieces)
+        if (has_stage(piece) && piece.stage > stage)
+            take_down(piece);
     return then;
+}
+
+wall::Project growth_start(const wall::Project& project) {
+    wall::Project start = project;
+    for (wall::Piece& piece : start.pieces) {
+        if (!has_stage(piece))
+            continue;
+        if (!piece.pinned)
+            take_down(piece);
+        piece.stage = 0;
+    }
+    return start;
 }
 
 Result<wall::Project> with_growth(const wall::Project& project, const Task& task,
                                   const Growth& growth) {
+    WW_EXPECT(last_stage(project) == 0, "growth is planned on a wall without stages");
     std::vector<edits::Move> moves;
     if (!growth.stages.empty())
         for (const Spot& spot : growth.stages.back().layout)
@@ -47,7 +63,7 @@ Result<wall::Project> with_growth(const wall::Project& project, const Task& task
     auto grown = edits::place(project, moves);
     if (!grown)
         return grown;
-    int number = last_stage(project);
+    int number = 0;
     for (const Stage& stage : growth.stages) {
         ++number;
         for (const wall::PieceId& id : stage.adds)

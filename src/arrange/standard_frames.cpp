@@ -32,6 +32,18 @@ bool nearly_equal(Size a, Size b) {
     return std::abs(a.width - b.width) <= kNear && std::abs(a.height - b.height) <= kNear;
 }
 
+/// Its outside is the sheet, the clearance in the rebate, and both mouldings without their lips.
+wall::Frame frame_for(Size sheet) {
+    const auto around = [sheet](const wall::Frame& frame) {
+        const double more =
+            2 * (frame.moulding_width - frame.rebate_width) + mounts::kRebateClearance;
+        return Size{sheet.width + more, sheet.height + more};
+    };
+    wall::Frame frame = edits::usual_frame(around(wall::Frame{}));
+    frame.outside = around(frame);
+    return frame;
+}
+
 /// The person's own first, then those of their units, then the rest.
 std::vector<StandardFrame> by_preference(const wall::Project& project,
                                          const wall::Catalogue& catalogue) {
@@ -50,17 +62,6 @@ std::vector<StandardFrame> by_preference(const wall::Project& project,
 }
 
 }  // namespace
-
-wall::Frame frame_for(Size sheet) {
-    const auto around = [sheet](const wall::Frame& frame) {
-        const double more =
-            2 * (frame.moulding_width - frame.rebate_width) + mounts::kRebateClearance;
-        return Size{sheet.width + more, sheet.height + more};
-    };
-    wall::Frame frame = edits::usual_frame(around(wall::Frame{}));
-    frame.outside = around(frame);
-    return frame;
-}
 
 std::vector<StandardFrame> standard_frames(const wall::Project& project,
                                            const wall::Catalogue& catalogue) {

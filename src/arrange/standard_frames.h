@@ -15,11 +15,8 @@ struct StandardFrame {
     bool at_home = false;  ///< The person's own, or of whole units of their system.
 };
 
-/// A usual frame that takes a sheet of this size: outside = size + 2 x (moulding - lip) + the
-/// clearance in the rebate, so that mounts::blank_size() is the size.
-wall::Frame frame_for(wall::Size sheet);
-
-/// A frame for each of the project's own sizes and the catalogue's. Of sizes that differ by 6 mm or
+/// A frame for each of the project's own sizes and the catalogue's: a usual one that takes a sheet
+/// of this size, so that mounts::blank_size() is the size. Of sizes that differ by 6 mm or
 /// less both ways only one is there: the person's own, else one in whole units of `project.unit`'s
 /// system, else the first.
 std::vector<StandardFrame> standard_frames(const wall::Project& project,

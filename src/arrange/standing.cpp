@@ -37,11 +37,6 @@ std::vector<Layout> standing_groups(const Task& task) {
     return groups;
 }
 
-double distance_between(const WallRect& a, const WallRect& b) {
-    return std::hypot(std::max(0.0, -geometry::overlap_x(a, b)),
-                      std::max(0.0, -geometry::overlap_y(a, b)));
-}
-
 double distance_between(std::span<const Spot> layout, const WallRect& place) {
     WW_EXPECT(!layout.empty(), "the distance to a group asks for one with pieces");
     double least = std::numeric_limits<double>::infinity();
@@ -58,6 +53,15 @@ bool touches(const Task& task, std::span<const Spot> layout, const WallRect& pla
         return faces_at_gap(task.gap, x, y, one.height(), place.height()) ||
                faces_at_gap(task.gap, y, x, one.width(), place.width());
     });
+}
+
+double leads_on(const Task& task, std::span<const Spot> pieces, const WallRect& place,
+                const std::optional<WallRect>& target) {
+    if (!target)
+        return 0;
+    const double before = distance_between(pieces, *target) - task.gap;
+    const double after = distance_between(place, *target) - task.gap;
+    return before <= 0 ? 0 : std::clamp((before - std::max(0.0, after)) / before, 0.0, 1.0);
 }
 
 double sunk_below_furniture(const std::optional<Beneath>& beneath, const WallRect& place) {

@@ -12,14 +12,18 @@ namespace wallwright::arrange {
 /// What stays, group by group, left to right.
 std::vector<Layout> standing_groups(const Task& task);
 
-/// The clear distance between two rectangles, mm; 0 when they meet.
-double distance_between(const WallRect& a, const WallRect& b);
-/// From the nearest piece of the layout, which holds one at least.
+using geometry::distance_between;
+/// mm from the nearest piece of the layout, which holds one at least; 0 when they meet.
 double distance_between(std::span<const Spot> layout, const WallRect& place);
 
 /// True when the place faces a piece of the layout at exactly the gap, by a quarter of the shorter
 /// of the two sides at least: less looks like a piece that slipped (our choice).
 bool touches(const Task& task, std::span<const Spot> layout, const WallRect& place);
+
+/// How much of the way from the pieces, one at least, to the target the place takes back, 0 to 1;
+/// within the gap of it is all the way. 0 without a target.
+double leads_on(const Task& task, std::span<const Spot> pieces, const WallRect& place,
+                const std::optional<WallRect>& target);
 
 /// How far the place is from hanging above the furniture, 0 to 1: 0 with the clearance kept, 1 from
 /// its top down. Pieces of a group keep it close beside the furniture too.

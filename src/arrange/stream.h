@@ -9,11 +9,17 @@
 
 namespace wallwright::arrange {
 
+/// A plan and what came of it.
+struct Tried {
+    Plan plan;
+    Found found;
+};
+
 /// What it finds after so many rounds depends on the seed alone.
 class Stream {
   public:
-    /// `plans` are the first ones, the same for all streams.
-    Stream(const Task& task, const std::vector<Plan>& plans, std::optional<Pattern> only,
+    /// `first` is where its walks begin, the same for all streams.
+    Stream(const Task& task, const std::vector<Tried>& first, std::optional<Pattern> only,
            std::uint64_t seed);
 
     /// A few milliseconds of work for a dozen pieces; true when something better was found.
@@ -25,7 +31,7 @@ class Stream {
     /// A pattern's walk through its plans.
     struct Walk {
         Pattern pattern = Pattern::row;
-        std::vector<Plan> first;
+        std::vector<Tried> first;
         Plan now;
         double total = 0;
         Plan best;
@@ -34,7 +40,10 @@ class Stream {
     };
 
     void open_salon(Layout start);
+    bool offer_best_of(const Salon& salon);
+    bool offer(const Found& found);
     bool try_plan(Walk& walk, const Plan& plan);
+    bool take(Walk& walk, const Plan& plan, const Found& found);
     bool walk_plans();
     bool run_salons();
     void restart(Walk& walk);
@@ -44,7 +53,9 @@ class Stream {
     View view_;
     std::vector<Walk> walks_;
     std::vector<Salon> salons_;
+    std::size_t free_ = 0;  // how many pieces
     Elite elite_;
+    double evened_from_ = 0;  // the total from which on layouts are evened
 };
 
 /// The plan laid out, settled on the wall and judged; nothing when there is no room for it.

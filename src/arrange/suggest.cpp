@@ -123,7 +123,7 @@ class Trier {
         std::vector<std::pair<double, WallRect>> seen;
         for (const WallRect& place : places) {
             const Layout pieces = near(place);
-            const double led = leads_on({project_, task_, pieces, place, target_});
+            const double led = leads_on(task_, pieces, place, target_);
             seen.emplace_back(kGlance * worth_of(task_, pieces, place) + kLeadsOn * led, place);
         }
         std::ranges::stable_sort(seen, std::greater<>{}, &std::pair<double, WallRect>::first);
@@ -152,7 +152,7 @@ class Trier {
         idea.before = total_before(pieces);
         idea.worth = idea.after - idea.before - kUnlikeSize * unlike_size(pieces, place) -
                      kLow * sunk_below_furniture(task_.beneath, place) +
-                     kLeadsOn * leads_on({project_, task_, pieces, place, target_});
+                     kLeadsOn * leads_on(task_, pieces, place, target_);
         return idea;
     }
 
@@ -211,6 +211,10 @@ std::vector<Idea> best_of_each(std::vector<Idea> ideas, std::size_t most) {
     return chosen;
 }
 
+bool betters(const Suggestion& one) {
+    return one.after > one.before;
+}
+
 }  // namespace
 
 std::vector<Suggestion> suggest(const wall::Project& project, const wall::Catalogue& catalogue,
@@ -231,12 +235,13 @@ std::vector<Suggestion> suggest(const wall::Project& project, const wall::Catalo
     }
     for (const Idea& idea : best_of_each(std::move(ideas), options.top))
         suggestions.push_back(trier.told(idea));
+    if (!project.target)  // Else the way there may cost a little.
+        std::ranges::stable_partition(suggestions, betters);
     return suggestions;
 }
 
 bool none_betters(const std::vector<Suggestion>& suggestions) {
-    return std::ranges::none_of(suggestions,
-                                [](const Suggestion& one) { return one.after > one.before; });
+    return std::ranges::none_of(suggestions, betters);
 }
 
 Result<wall::Project> with_suggestion(const wall::Project& project, const Suggestion& suggestion) {

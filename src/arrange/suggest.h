@@ -35,8 +35,9 @@ struct SuggestOptions {
 };
 
 /// The catalogue's sizes and the person's own, both ways up, in each place that touches a group;
-/// the best first, each place and each size once. Prefers what a waiting print fits and what leads
-/// to the project's target. `go_on` false gives the best so far. Empty when nothing hangs.
+/// the best first, those that take from the score last unless there is a target, each place and
+/// each size once. Prefers what a waiting print fits and what leads to the project's target.
+/// `go_on` false gives the best so far. Empty when nothing hangs.
 std::vector<Suggestion> suggest(const wall::Project& project, const wall::Catalogue& catalogue,
                                 const SuggestOptions& options,
                                 const std::function<bool(double)>& go_on);

@@ -10,7 +10,6 @@
 #include <cctype>
 #include <cmath>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 namespace wallwright::arrange {
@@ -85,16 +84,21 @@ const Neighbour* at_gap(const std::vector<Neighbour>& neighbours, Side side) {
     return nullptr;
 }
 
-WallRect bounds_of(const Layout& pieces) {
-    WallRect bounds = pieces.front().place;
-    for (const Spot& spot : pieces)
-        bounds = geometry::hull(bounds, spot.place);
-    return bounds;
-}
-
-std::string at_side(const WallRect& bounds, const WallRect& place) {
-    const std::string side = side_words(bounds, place);
-    return side.empty() ? "in the middle" : side;
+/// Where in the bounds the place is: "at the upper left", "in the middle".
+std::string where_in(const WallRect& bounds, const WallRect& place) {
+    constexpr double kMiddleThird = 1.0 / 3;
+    const WallVec off = place.centre() - bounds.centre();
+    const double x = off.x / (bounds.width() / 2);
+    const double y = off.y / (bounds.height() / 2);
+    const std::string across = x > kMiddleThird ? "right" : x < -kMiddleThird ? "left" : "";
+    const std::string up = y > kMiddleThird ? "upper" : y < -kMiddleThird ? "lower" : "";
+    if (across.empty() && up.empty())
+        return "in the middle";
+    if (up.empty())
+        return fmt::format("at the {}", across);
+    if (across.empty())
+        return up == "upper" ? "at the top" : "at the bottom";
+    return fmt::format("at the {} {}", up, across);
 }
 
 /// Between two, or in the angle of two.
@@ -111,7 +115,7 @@ void add_filling(const Joining& joining, const std::vector<Neighbour>& neighbour
             fmt::format("fits exactly between {} and {}", below->item->title, above->item->title));
     else if ((left != nullptr || right != nullptr) && (below != nullptr || above != nullptr))
         add(facts, 9,
-            fmt::format("fills the step {}", at_side(bounds_of(joining.pieces), joining.place)));
+            fmt::format("fills the step {}", where_in(bounds_of(joining.pieces), joining.place)));
 }
 
 /// Edges in line with the neighbour's, of those that the eye follows from one to the other.
@@ -255,28 +259,12 @@ void add_gain(const Joining& joining, const Score& before, const Score& after, F
         add(facts, std::min(kMostTelling, 5.8 + 10 * most), words);
 }
 
-struct TargetWords {
-    const wall::Project& project;
-
-    std::string operator()(const wall::FurnitureId& id) const {
-        return title_of(*find(project, id));
-    }
-    std::string operator()(const wall::FixtureId& id) const { return title_of(*find(project, id)); }
-    std::string operator()(const WallPoint&) const { return "the target"; }
-    std::string operator()(wall::WallCorner corner) const {
-        std::string name(wall::name_of(corner));
-        std::ranges::replace(name, '_', ' ');
-        return fmt::format("the {} corner", name);
-    }
-    std::string operator()(const WallRect&) const { return "the target"; }
-};
-
 void add_target(const Joining& joining, Facts& facts) {
-    const double led = leads_on(joining);
+    const double led = leads_on(joining.task, joining.pieces, joining.place, joining.target);
     if (led >= kTells)
         add(facts, 6 + 4 * led,
             fmt::format("leads on toward {}",
-                        std::visit(TargetWords{joining.project}, *joining.project.target)));
+                        title_of(joining.project, *joining.project.target, joining.project.unit)));
 }
 
 /// True of every suggestion, so that no reason is empty.
@@ -308,30 +296,6 @@ std::string sentence_of(const Facts& facts) {
 }
 
 }  // namespace
-
-std::string side_words(const WallRect& bounds, const WallRect& place) {
-    constexpr double kMiddleThird = 1.0 / 3;
-    const WallVec off = place.centre() - bounds.centre();
-    const double x = off.x / (bounds.width() / 2);
-    const double y = off.y / (bounds.height() / 2);
-    const std::string across = x > kMiddleThird ? "right" : x < -kMiddleThird ? "left" : "";
-    const std::string up = y > kMiddleThird ? "upper" : y < -kMiddleThird ? "lower" : "";
-    if (across.empty() && up.empty())
-        return "";
-    if (up.empty())
-        return fmt::format("at the {}", across);
-    if (across.empty())
-        return up == "upper" ? "at the top" : "at the bottom";
-    return fmt::format("at the {} {}", up, across);
-}
-
-double leads_on(const Joining& joining) {
-    if (!joining.target)
-        return 0;
-    const double before = distance_between(joining.pieces, *joining.target) - joining.task.gap;
-    const double after = distance_between(joining.place, *joining.target) - joining.task.gap;
-    return before <= 0 ? 0 : std::clamp((before - std::max(0.0, after)) / before, 0.0, 1.0);
-}
 
 std::string reason_for(const Joining& joining, const Score& before, const Score& after) {
     const std::vector<Neighbour> neighbours = neighbours_of(joining);

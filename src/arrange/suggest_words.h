@@ -22,11 +22,4 @@ struct Joining {
 /// without and with it: "Fills the step at the right; its lower edge lines up with Boats."
 std::string reason_for(const Joining& joining, const Score& before, const Score& after);
 
-/// "at the upper left": where in the bounds the place is; empty in the middle.
-std::string side_words(const WallRect& bounds, const WallRect& place);
-
-/// How much of the way from the pieces to the target the place takes back, 0 to 1; within the gap
-/// of it is all the way. 0 without a target.
-double leads_on(const Joining& joining);
-
 }  // namespace wallwright::arrange

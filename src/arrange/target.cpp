@@ -1,6 +1,5 @@
 // Where the things are that a group can grow toward.
 #include "arrange/grow.h"
-#include "wall/find_in.h"
 
 #include <variant>
 
@@ -9,12 +8,6 @@ namespace wallwright::arrange {
 namespace {
 
 using wall::WallCorner;
-
-template <class Things, class Id>
-std::optional<WallRect> place_in(const Things& things, const Id& id) {
-    const auto* thing = wall::find_in(things, id);
-    return thing == nullptr ? std::nullopt : std::optional(thing->place);
-}
 
 WallPoint corner_of(const WallRect& bounds, WallCorner corner) {
     const bool left = corner == WallCorner::top_left || corner == WallCorner::bottom_left;
@@ -26,10 +19,10 @@ struct PlaceOf {
     const wall::Room& room;
 
     std::optional<WallRect> operator()(const wall::FurnitureId& id) const {
-        return place_in(room.furniture, id);
+        return wall::place_of(room, id);
     }
     std::optional<WallRect> operator()(const wall::FixtureId& id) const {
-        return place_in(room.fixtures, id);
+        return wall::place_of(room, id);
     }
     std::optional<WallRect> operator()(const WallPoint& point) const {
         return WallRect{point, point};

@@ -1,11 +1,11 @@
 #include "arrange/task.h"
 
 #include "arrange/measure.h"
+#include "base/contract.h"
 #include "hanging/fixings.h"
 #include "hanging/zones.h"
 #include "rules/above_furniture.h"
 #include "spacing/group.h"
-#include "wall/find_in.h"
 #include "wall/titles.h"
 
 #include <algorithm>
@@ -64,18 +64,11 @@ void add_pierced(Task& task, wall::Project project, const wall::Catalogue& catal
     }
 }
 
-std::optional<WallRect> bounds_of_fixed(const Task& task) {
-    std::optional<WallRect> bounds;
-    for (const Spot& spot : fixed_part(task))
-        bounds = bounds ? geometry::hull(*bounds, spot.place) : spot.place;
-    return bounds;
-}
-
 std::optional<Beneath> beneath_of(const wall::Project& project, const Task& task) {
-    const std::optional<WallRect> fixed = bounds_of_fixed(task);
+    const Layout fixed = fixed_part(task);
     const wall::Furniture* chosen = nullptr;
     const auto worth = [&fixed](const wall::Furniture& one) {
-        const double shared = fixed ? geometry::overlap_x(*fixed, one.place) : 0;
+        const double shared = fixed.empty() ? 0 : geometry::overlap_x(bounds_of(fixed), one.place);
         return std::pair(std::max(0.0, shared), one.place.width());
     };
     for (const wall::Furniture& one : project.room.furniture)
@@ -87,15 +80,6 @@ std::optional<Beneath> beneath_of(const wall::Project& project, const Task& task
     const wall::HangingStyle& style = project.style;
     return Beneath{chosen->place, style.clearance_least, style.clearance_most,
                    style.width_share_least, style.width_share_most};
-}
-
-std::optional<WallRect> place_of(const wall::Room& room, const wall::ThingId& thing) {
-    if (const auto* id = std::get_if<wall::FurnitureId>(&thing)) {
-        const wall::Furniture* furniture = wall::find_in(room.furniture, *id);
-        return furniture == nullptr ? std::nullopt : std::optional(furniture->place);
-    }
-    const wall::Fixture* fixture = wall::find_in(room.fixtures, std::get<wall::FixtureId>(thing));
-    return fixture == nullptr ? std::nullopt : std::optional(fixture->place);
 }
 
 std::uint32_t index_of(const Task& task, const wall::PieceId& id) {
@@ -126,13 +110,28 @@ bool pierces_zone(const Task& task, const Item& item, const WallRect& place) {
     });
 }
 
-void add_keep_outs(Task& task, const wall::Room& room) {
+/// A pencil mark is off by a mm or two, and a file keeps hundredths: farther than that from a zone.
+constexpr double kOffAZone = 5;
+/// Lamps throw their light up: our choice.
+constexpr double kLightAbove = 300;
+
+WallRect with_room_above(WallRect place, double room) {
+    place.max.y += room;
+    return place;
+}
+
+void add_keep_outs(Task& task, const wall::Project& project) {
     using wall::FurnitureType;
+    const wall::Room& room = project.room;
     for (const spacing::Obstacle& obstacle : keep_outs(room))
         task.keep_out.push_back(obstacle.place.grown(task.gap));
+    for (const wall::Fixture& one : room.fixtures)
+        if (one.type == wall::FixtureType::radiator)
+            task.keep_out.push_back(with_room_above(one.place, project.style.heat_above));
     for (const wall::Furniture& one : room.furniture)
         if (one.type == FurnitureType::lamp || one.type == FurnitureType::plant)
-            task.keep_out.push_back(one.place.grown(task.gap / 2));
+            task.keep_out.push_back(with_room_above(
+                one.place.grown(task.gap / 2), one.type == FurnitureType::lamp ? kLightAbove : 0));
 }
 
 }  // namespace
@@ -142,9 +141,9 @@ Task task_of(const wall::Project& project, const wall::Catalogue& catalogue, Fre
     for (const wall::Piece& piece : project.pieces)
         task.items.push_back(item_of(project, piece, free));
     task.gap = project.style.gap;
-    add_keep_outs(task, project.room);
+    add_keep_outs(task, project);
     for (const hanging::Zone& zone : hanging::cable_zones(project.room))
-        task.zones.push_back(zone.place);
+        task.zones.push_back(zone.place.grown(kOffAZone));
     task.wall = geometry::bounds(project.room.outline);
     task.reach = spacing::group_reach(task.gap);
     task.centre_height = project.style.centre_height;
@@ -154,7 +153,24 @@ Task task_of(const wall::Project& project, const wall::Catalogue& catalogue, Fre
     for (const wall::Wish& wish : project.wishes)
         add_wish(task, project.room, wish);
     add_pierced(task, project, catalogue);
+    task.applies = applying(task);
     return task;
+}
+
+WallRect bounds_of(std::span<const Spot> spots) {
+    WW_EXPECT(!spots.empty(), "only some spots have bounds");
+    WallRect bounds = spots.front().place;
+    for (const Spot& spot : spots)
+        bounds = geometry::hull(bounds, spot.place);
+    return bounds;
+}
+
+Layout layout_of(const wall::Project& project) {
+    Layout layout;
+    for (std::uint32_t i = 0; i < project.pieces.size(); ++i)
+        if (const std::optional<WallRect> place = wall::place_of(project, project.pieces[i]))
+            layout.push_back({i, *place});
+    return layout;
 }
 
 Layout fixed_part(const Task& task) {

@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -50,9 +51,9 @@ struct Task {
     /// Furniture, fixtures and all beyond the outline, a gap larger on every side: a frame that
     /// touches the ceiling or a door looks squeezed in. Lamps and plants too, by half a gap: what
     /// hangs behind them is allowed, but nobody would hang something new there (common practice,
-    /// no source).
+    /// no source). And what is above a radiator as far as its heat reaches, or above a lamp.
     std::vector<WallRect> keep_out;
-    std::vector<WallRect> zones;  ///< Where cables should run.
+    std::vector<WallRect> zones;  ///< Where cables should run, a little larger.
     WallRect wall;                ///< The outline's bounds.
     double gap = 60;              ///< mm
     double reach = 120;           ///< mm; neighbours farther apart are not of one group.
@@ -61,6 +62,7 @@ struct Task {
     std::optional<Beneath> beneath;
     std::vector<ItemWish> wishes;
     std::vector<double> weights;  ///< One a measure, in the order of all_measures().
+    std::vector<bool> applies;    ///< Likewise, applying(task); empty where all do.
 };
 
 /// Which pieces may be given a place.
@@ -83,6 +85,11 @@ struct Spot {
 /// Pieces with their places, each item at most once, fixed ones among them.
 using Layout = std::vector<Spot>;
 
+/// The least rectangle that holds all of them; there must be one.
+WallRect bounds_of(std::span<const Spot> spots);
+
+/// Every piece that the project has a place for, as a layout of its task.
+Layout layout_of(const wall::Project& project);
 /// What stays.
 Layout fixed_part(const Task& task);
 /// The items that do not stay, in order.

@@ -9,24 +9,13 @@ namespace wallwright::arrange {
 
 namespace {
 
+using geometry::Span;
 using spacing::Axis;
-
-struct Span {
-    double low = 0;
-    double high = 0;
-};
 
 Span span_of(const WallRect& place, Axis axis) {
     if (axis == Axis::horizontal)
         return {place.left(), place.right()};
     return {place.bottom(), place.top()};
-}
-
-WallRect bounds_of(std::span<const Spot> spots) {
-    WallRect bounds = spots.front().place;
-    for (const Spot& spot : spots)
-        bounds = geometry::hull(bounds, spot.place);
-    return bounds;
 }
 
 void add_lines(std::vector<double>& shifts, Span moving, Span still) {
@@ -40,7 +29,7 @@ std::vector<double> first_different(std::span<const double> shifts, std::size_t 
     std::vector<double> kept;
     for (const double shift : shifts)
         if (kept.size() < most && std::ranges::none_of(kept, [shift](double other) {
-                return std::abs(shift - other) < geometry::kLengthEps;
+                return geometry::is_same_length(shift, other);
             }))
             kept.push_back(shift);
     return kept;

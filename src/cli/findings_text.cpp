@@ -33,6 +33,20 @@ std::string findings_text(const std::vector<wall::Finding>& findings) {
                               count_of(findings, wall::Severity::note));
 }
 
+std::string counts_text(const std::vector<wall::Finding>& findings) {
+    const auto words = [&findings](wall::Severity severity) {
+        const auto count = count_of(findings, severity);
+        return count == 0
+                   ? ""
+                   : fmt::format("{} {}{}", count, wall::name_of(severity), count == 1 ? "" : "s");
+    };
+    const std::string stops = words(wall::Severity::stop);
+    const std::string minds = words(wall::Severity::mind);
+    if (stops.empty() && minds.empty())
+        return "none";
+    return fmt::format("{}{}{}", stops, stops.empty() || minds.empty() ? "" : ", ", minds);
+}
+
 std::string stops_text(const std::vector<wall::Finding>& findings) {
     return wall::has_stop(findings)
                ? "The wall still has stop findings; wallwright check says which.\n"

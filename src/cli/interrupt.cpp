@@ -8,21 +8,26 @@ namespace {
 
 // Not volatile sig_atomic_t: the system may choose the thread of the search to run the handler on.
 std::atomic<bool> stop_asked = false;
-static_assert(std::atomic<bool>::is_always_lock_free, "only then may a handler write it");
+std::atomic<bool> hears_interrupt = false;
+std::atomic<bool> hears_terminate = false;
+static_assert(std::atomic<bool>::is_always_lock_free, "only then may a handler use them");
 
 extern "C" void note_and_make_way(int) {
     stop_asked = true;
-    std::signal(SIGINT, SIG_DFL);
-    std::signal(SIGTERM, SIG_DFL);
+    if (hears_interrupt)
+        std::signal(SIGINT, SIG_DFL);
+    if (hears_terminate)
+        std::signal(SIGTERM, SIG_DFL);
 }
 
-void listen(int signal, struct sigaction& old) {
+void listen(int signal, struct sigaction& old, std::atomic<bool>& hears) {
     struct sigaction action = {};
     action.sa_handler = note_and_make_way;
     action.sa_flags = SA_RESTART;
     sigemptyset(&action.sa_mask);
     sigaction(signal, nullptr, &old);
-    if (old.sa_handler != SIG_IGN)
+    hears = old.sa_handler != SIG_IGN;
+    if (hears)
         sigaction(signal, &action, nullptr);
 }
 
@@ -30,8 +35,8 @@ void listen(int signal, struct sigaction& old) {
 
 Interrupt::Interrupt() {
     stop_asked = false;
-    listen(SIGINT, old_interrupt_);
-    listen(SIGTERM, old_terminate_);
+    listen(SIGINT, old_interrupt_, hears_interrupt);
+    listen(SIGTERM, old_terminate_, hears_terminate);
 }
 
 Interrupt::~Interrupt() {

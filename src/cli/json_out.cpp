@@ -1,5 +1,6 @@
 #include "cli/json_out.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace wallwright::cli {
@@ -79,7 +80,17 @@ Json json_of(const hanging::Mark& mark) {
             {"across_mm", number(mark.across)},
             {"up_mm", number(mark.up)},
             {"across_error_mm", number(mark.across_error)},
-            {"up_error_mm", number(mark.up_error)}};
+            {"up_error_mm", number(mark.up_error)},
+            {"stage", mark.stage > 0 ? Json(mark.stage) : Json()}};
+}
+
+Json json_of_counts(const std::vector<wall::Finding>& findings) {
+    const auto count = [&findings](wall::Severity severity) {
+        return std::ranges::count(findings, severity, &wall::Finding::severity);
+    };
+    return {{"stop", count(wall::Severity::stop)},
+            {"mind", count(wall::Severity::mind)},
+            {"note", count(wall::Severity::note)}};
 }
 
 std::string text_of(const Json& json) {

@@ -17,6 +17,9 @@ Json json_of(const spacing::Group& group);
 Json json_of(const hanging::Hanging& hanging);
 Json json_of(const hanging::Mark& mark);
 
+/// How many there are of each severity: "stop", "mind", "note".
+Json json_of_counts(const std::vector<wall::Finding>& findings);
+
 template <class T>
 Json json_of(const std::vector<T>& all) {
     Json list = Json::array();

@@ -20,7 +20,7 @@ Json json_of(const arrange::Score& score, const arrange::View& view, units::Leng
     Json measures = Json::array();
     for (const arrange::Part& part : score.parts)
         measures.push_back({{"name", part.measure->name},
-                            {"value", number(part.value)},
+                            {"value", part.applies ? number(part.value) : Json()},
                             {"weight", number(part.weight)},
                             {"says", part.measure->says(view, unit)}});
     return {{"total", number(score.total)}, {"measures", measures}};
@@ -49,7 +49,8 @@ std::string measures_text(const arrange::Score& score, const arrange::View& view
                           units::LengthUnit unit) {
     std::vector<std::vector<std::string>> rows;
     for (const arrange::Part& part : score.parts)
-        rows.push_back({std::string(part.measure->title), fmt::format("{:.0f}", 100 * part.value),
+        rows.push_back({std::string(part.measure->title),
+                        part.applies ? fmt::format("{:.0f}", 100 * part.value) : "-",
                         fmt::format("{:g}", part.weight), part.measure->says(view, unit)});
     return text_table({{"measure"}, {"of 100", Side::right}, {"weight", Side::right}, {"because"}},
                       rows);
@@ -74,17 +75,6 @@ std::string places_text(const arrange::Task& task, const arrange::Layout& layout
                        {"width " + in, Side::right},
                        {"height " + in, Side::right}},
                       rows);
-}
-
-std::string titles_text(const wall::Project& project, std::span<const wall::PieceId> pieces) {
-    std::string text;
-    for (std::size_t i = 0; i < pieces.size(); ++i)
-        text += fmt::format("{}{}",
-                            i == 0                   ? ""
-                            : i + 1 == pieces.size() ? " and "
-                                                     : ", ",
-                            title_of(project, pieces[i]));
-    return text;
 }
 
 std::string points(double total) {

@@ -1,5 +1,6 @@
 #include "cli/load.h"
 
+#include "arrange/measure.h"
 #include "store/catalogue.h"
 #include "store/files.h"
 #include "store/json_project.h"
@@ -23,6 +24,20 @@ std::string unknown_keys_text(const std::string& file, const wall::Project& proj
     return text;
 }
 
+std::string unknown_measures_text(const std::string& file, const wall::Project& project) {
+    std::string names;
+    for (const arrange::Measure& measure : arrange::all_measures())
+        names += fmt::format("{}{}", names.empty() ? "" : ", ", measure.name);
+    std::string text;
+    for (const wall::MeasureWeight& one : project.weights)
+        if (arrange::find_measure(one.measure) == nullptr)
+            text += fmt::format(
+                "wallwright: {}: weights: no measure is called \"{}\", so its weight does nothing; "
+                "there are {}\n",
+                file, one.measure, names);
+    return text;
+}
+
 }  // namespace
 
 Result<Loaded> load(const Common& common) {
@@ -38,7 +53,8 @@ Result<Loaded> load(const Common& common) {
     if (const auto unknown = wall::unknown_names(*project, catalogue); !unknown.empty())
         return fail(within(common.file, unknown.front()));
     const std::string folder = std::filesystem::path(common.file).parent_path().string();
-    const std::string aside = unknown_keys_text(common.file, *project);
+    const std::string aside =
+        unknown_keys_text(common.file, *project) + unknown_measures_text(common.file, *project);
     return Loaded{std::move(*project), catalogue, folder, aside, shown};
 }
 

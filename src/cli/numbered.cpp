@@ -1,10 +1,10 @@
 #include "cli/numbered.h"
 
 #include "base/contract.h"
+#include "cli/save.h"
 #include "pages/render.h"
 #include "pages/sheets.h"
 #include "store/files.h"
-#include "store/json_project.h"
 
 #include <fmt/format.h>
 
@@ -52,7 +52,7 @@ Result<std::string> write_numbered(const std::string& folder, const Numbered& nu
         auto picture = picture_of(project, loaded);
         if (!picture)
             return fail(within(stem + ".png", std::move(picture.error())));
-        files.push_back({stem + ".json", store::write_project(project)});
+        files.push_back({stem + ".json", text_in(folder, project, loaded)});
         files.push_back({stem + ".png", std::move(*picture)});
     }
     for (const File& file : files)

@@ -24,6 +24,13 @@ std::string refuse_seconds(const std::string& text) {
     return is_good ? "" : fmt::format("\"{}\" is no time from 0 to 86400 seconds", text);
 }
 
+/// CLI::PositiveNumber answers with three hundred digits.
+std::string refuse_rounds(const std::string& text) {
+    const bool is_good = text.find_first_not_of("0123456789") == std::string::npos &&
+                         text.find_first_not_of('0') != std::string::npos;
+    return is_good ? "" : fmt::format("\"{}\" is no number of rounds, which is 1 or more", text);
+}
+
 CLI::Option* finish_seconds(CLI::Option* option) {
     return option->check(CLI::Validator(refuse_seconds, ""))->type_name("SECONDS");
 }
@@ -43,7 +50,8 @@ void add_search(CLI::App& command, SearchWords& words) {
     command
         .add_option("--rounds", words.rounds,
                     "End after so many rounds of the search whatever the clock says; then every "
-                    "machine gives the same answer")
+                    "run of the same build gives the same answer")
+        ->check(CLI::Validator(refuse_rounds, ""))
         ->type_name("NUMBER");
 }
 

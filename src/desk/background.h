@@ -2,9 +2,11 @@
 #pragma once
 
 #include <atomic>
+#include <exception>
 #include <functional>
 #include <mutex>
 #include <optional>
+#include <string>
 #include <thread>
 #include <utility>
 
@@ -32,12 +34,17 @@ class Background {
         running_ = true;
         done_ = 0;
         thread_ = std::thread([this, work = std::move(work)] {
-            keep(work([this](double done, std::optional<Answer> first) {
-                done_ = done;
-                if (first)
-                    keep(std::move(*first));
-                return !stop_asked_;
-            }));
+            try {
+                keep(work([this](double done, std::optional<Answer> first) {
+                    done_ = done;
+                    if (first)
+                        keep(std::move(*first));
+                    return !stop_asked_;
+                }));
+            } catch (const std::exception& error) {
+                const std::scoped_lock lock(mutex_);
+                failure_ = error.what();
+            }
             running_ = false;
         });
     }
@@ -46,6 +53,7 @@ class Background {
     void stop() {
         finish();
         newest_.reset();
+        failure_.reset();
     }
     /// The same, and what it has by then can still be taken.
     void finish() {
@@ -62,6 +70,11 @@ class Background {
         const std::scoped_lock lock(mutex_);
         return std::exchange(newest_, std::nullopt);
     }
+    /// What the work threw instead of its last answer, once.
+    std::optional<std::string> take_failure() {
+        const std::scoped_lock lock(mutex_);
+        return std::exchange(failure_, std::nullopt);
+    }
 
   private:
     void keep(Answer answer) {
@@ -75,6 +88,7 @@ class Background {
     std::atomic<double> done_ = 0;
     std::mutex mutex_;
     std::optional<Answer> newest_;
+    std::optional<std::string> failure_;
 };
 
 }  // namespace wallwright::desk

@@ -1,11 +1,11 @@
 #include "desk/documents.h"
 
-#include "desk/picture_names.h"
 #include "edits/edit.h"
 #include "store/catalogue.h"
 #include "store/csv.h"
 #include "store/files.h"
 #include "store/json_project.h"
+#include "store/picture_names.h"
 #include "wall/validity.h"
 
 #include <fmt/format.h>
@@ -80,7 +80,7 @@ Outcome save(Session& session, const fs::path& file, IfChanged changed) {
         if (auto told = told_of_change(session); !told)
             return told;
     const wall::Project written =
-        with_pictures_from(session.kept(), session.picture_folder(), full.parent_path());
+        store::with_pictures_from(session.kept(), session.picture_folder(), full.parent_path());
     const std::string text = store::write_project(written);
     if (auto saved = store::write_file(full, text); !saved)
         return saved;

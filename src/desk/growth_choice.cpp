@@ -1,7 +1,7 @@
 #include "desk/growth_choice.h"
 
+#include "desk/broke_off.h"
 #include "desk/drag.h"
-#include "desk/growth_target.h"
 #include "edits/wishes.h"
 #include "wall/titles.h"
 
@@ -20,6 +20,8 @@ using geometry::Rect;
 using geometry::Wall;
 using wall::PieceState;
 
+constexpr std::size_t kMostNamed = 4;  // of the pieces left out
+
 double to_step(double mm, double step) {
     return std::round(mm / step) * step;
 }
@@ -28,30 +30,18 @@ bool waits(const wall::Piece& piece) {
     return piece.state == PieceState::waiting;
 }
 
-/// "Tide, Moss and 2 more".
-std::string titles_of(const wall::Project& project, const std::vector<wall::PieceId>& ids) {
-    constexpr std::size_t kMost = 3;
-    std::string words;
-    for (std::size_t i = 0; i < std::min(kMost, ids.size()); ++i)
-        words += (i == 0 ? "" : ", ") + wall::title_of(project, ids[i]);
-    return ids.size() <= kMost ? words : fmt::format("{} and {} more", words, ids.size() - kMost);
-}
-
 Notice no_room_anywhere() {
     return {true,
             "No waiting piece has room beside the group. Choose another direction, or make the "
             "wanted gap smaller."};
 }
 
-Notice stopped_too_soon() {
-    return {false, "It was stopped before it had found a place for a piece."};
-}
-
 }  // namespace
 
 void GrowthChoice::set_target(Session& session, const std::optional<wall::Target>& target) {
     const std::string label =
-        target ? fmt::format("Aim the growth at {}", words_of(session.kept(), *target))
+        target ? fmt::format("Aim the growth at {}",
+                             title_of(session.kept(), *target, session.kept().unit))
                : "Aim the growth at nothing";
     session.apply(label, edits::set_target(session.kept(), target));
 }
@@ -65,7 +55,7 @@ void GrowthChoice::take_point(Session& session, Point<Wall> at) {
 }
 
 std::string GrowthChoice::hindrance(const Session& session) {
-    const wall::Project today = arrange::at_stage(session.kept(), 0);
+    const wall::Project today = arrange::growth_start(session.kept());
     if (!today.target || !arrange::place_of(today.room, *today.target))
         return "Say first toward what";
     if (std::ranges::none_of(today.pieces, waits))
@@ -76,10 +66,9 @@ std::string GrowthChoice::hindrance(const Session& session) {
 }
 
 void GrowthChoice::start(const Session& session) {
-    from_ = arrange::at_stage(session.kept(), 0);
+    from_ = arrange::growth_start(session.kept());
     task_ = arrange::task_of(from_, session.catalogue(), arrange::Free::waiting_alone);
     version_ = session.kept_version();
-    was_stopped_ = false;
     const Rect<Wall> target = arrange::place_of(from_.room, from_.target.value()).value();
     search_ = std::make_unique<Search>();
     search_->start([task = task_, target, wanted = options](const Search::Tell& tell) {
@@ -92,7 +81,6 @@ void GrowthChoice::stop(Session& session) {
     if (!search_)
         return;
     search_->finish();
-    was_stopped_ = true;
     follow(session);
 }
 
@@ -107,7 +95,10 @@ bool GrowthChoice::follow(Session& session) {
     if (search_->is_running())
         return false;
     std::optional<arrange::Growth> answer = search_->take();
+    const std::optional<std::string> failure = search_->take_failure();
     search_.reset();
+    if (failure)
+        session.notice = broke_off("The growth", *failure);
     if (answer)
         keep(session, std::move(*answer));
     return true;
@@ -115,15 +106,16 @@ bool GrowthChoice::follow(Session& session) {
 
 void GrowthChoice::keep(Session& session, arrange::Growth growth) {
     if (growth.stages.empty()) {
-        session.notice = was_stopped_ ? stopped_too_soon() : no_room_anywhere();
+        session.notice = no_room_anywhere();
         return;
     }
-    const std::string label = fmt::format("Grow toward {}", words_of(from_, from_.target.value()));
+    const std::string label =
+        fmt::format("Grow toward {}", title_of(from_, from_.target.value(), from_.unit));
     if (!session.apply(label, arrange::with_growth(from_, task_, growth)))
         return;
     if (!growth.left_out.empty())
-        session.notice =
-            Notice{false, fmt::format("No room for {}.", titles_of(from_, growth.left_out))};
+        session.notice = Notice{
+            false, fmt::format("No room for {}.", titles_of(from_, growth.left_out, kMostNamed))};
     growth_ = std::move(growth);
 }
 

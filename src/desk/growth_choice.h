@@ -30,7 +30,7 @@ class GrowthChoice {
     void take_point(Session& session, geometry::Point<geometry::Wall> at);
 
     /// Why there can be no search now, in a few words; empty when there can. Pieces of an earlier
-    /// growth that are planned count as waiting, since they are arranged anew.
+    /// growth that are planned count as waiting, since they are arranged anew; not pinned ones.
     [[nodiscard]] static std::string hindrance(const Session& session);
     /// There must be no hindrance.
     void start(const Session& session);
@@ -44,7 +44,7 @@ class GrowthChoice {
     [[nodiscard]] bool is_running() const { return search_ != nullptr; }
     [[nodiscard]] double done() const { return search_ ? search_->done() : 1; }
 
-    /// Takes the answer when it is there: one step, "Grow toward the Floor lamp". True then.
+    /// Takes the answer when it is there: one step, "Grow toward Floor lamp". True then.
     bool follow(Session& session);
 
     /// Of the last search that became a step; null before.
@@ -57,9 +57,8 @@ class GrowthChoice {
 
     bool wants_point_ = false;
     std::unique_ptr<Search> search_;
-    bool was_stopped_ = false;
     std::uint64_t version_ = 0;  ///< Of the wall that the search is about.
-    wall::Project from_;         ///< With earlier growth on the floor again.
+    wall::Project from_;         ///< As arrange::growth_start() gives it.
     arrange::Task task_;
     std::optional<arrange::Growth> growth_;
 };

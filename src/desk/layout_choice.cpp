@@ -1,6 +1,7 @@
 #include "desk/layout_choice.h"
 
 #include "base/contract.h"
+#include "desk/broke_off.h"
 #include "edits/wishes.h"
 
 #include <fmt/format.h>
@@ -116,14 +117,15 @@ void LayoutChoice::close(Session& session) {
     stale_ = false;
 }
 
-void LayoutChoice::update(const Session& session) {
+void LayoutChoice::update(Session& session) {
     if (!is_open())
         return;
     if (shown_ && session.version() != shown_version_)
         shown_.reset();
     if (!shown_)
         take_found();
-    if (ranked_for_ != session.kept_version())
+    tell_failure(session);
+    if (is_open() && ranked_for_ != session.kept_version())
         rank(session);
 }
 
@@ -135,6 +137,15 @@ void LayoutChoice::take_found() {
     for (arrange::Candidate& candidate : *found)
         layouts_.push_back({std::move(candidate), 0, false, layouts_.size()});
     ranked_for_ = 0;
+}
+
+void LayoutChoice::tell_failure(Session& session) {
+    const std::optional<std::string> why = work_->take_failure();
+    if (!why)
+        return;
+    session.notice = broke_off("The search for layouts", *why);
+    if (layouts_.empty())
+        close(session);
 }
 
 void LayoutChoice::rank(const Session& session) {

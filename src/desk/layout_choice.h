@@ -52,8 +52,8 @@ class LayoutChoice {
     [[nodiscard]] double done() const { return work_ ? work_->done() : 0; }  ///< 0 to 1.
 
     /// Once a frame: takes what was found and puts it in order. While a layout is shown, what was
-    /// found waits, so that nothing changes under the hand.
-    void update(const Session& session);
+    /// found waits, so that nothing changes under the hand. Tells when the search broke off.
+    void update(Session& session);
 
     /// As of update(), the best first: those with more pieces, then the higher total.
     [[nodiscard]] std::span<const RankedLayout> layouts() const { return layouts_; }
@@ -81,6 +81,7 @@ class LayoutChoice {
     using Found = std::vector<arrange::Candidate>;
 
     void take_found();
+    void tell_failure(Session& session);
     void rank(const Session& session);
     [[nodiscard]] bool can_show(const Session& session, std::size_t rank);
     void preview(Session& session, const RankedLayout& layout);

@@ -11,6 +11,18 @@ using geometry::Rect;
 using geometry::Screen;
 using geometry::Wall;
 
+namespace {
+
+/// The middle of what is seen along one direction, of which so many mm are: as wanted, as far as
+/// the wall allows.
+double middle_of(double wanted, double wall_least, double wall_most, double seen) {
+    if (wall_most - wall_least <= seen)
+        return (wall_least + wall_most) / 2;
+    return std::clamp(wanted, wall_least + seen / 2, wall_most - seen / 2);
+}
+
+}  // namespace
+
 Rect<Wall> shown_part(const arrange::Task& task, std::span<const RankedLayout> layouts) {
     constexpr double kAir = 160;        // mm
     constexpr double kFurniture = 330;  // mm of its top
@@ -33,13 +45,15 @@ Rect<Wall> shown_part(const arrange::Task& task, std::span<const RankedLayout> l
             {std::min(around.max.x, task.wall.max.x), std::min(around.max.y, task.wall.max.y)}};
 }
 
-geometry::Transform<Wall, Screen> small_view(const Rect<Wall>& part, const Rect<Screen>& area,
-                                             double gap) {
+geometry::Transform<Wall, Screen> small_view(const Rect<Wall>& part, const Rect<Wall>& wall,
+                                             const Rect<Screen>& area, double gap) {
     double scale = std::min(area.width() / std::max(part.width(), 1.0),
                             area.height() / std::max(part.height(), 1.0));
     if (const double pixels = std::floor(scale * gap); pixels >= 1)
         scale = pixels / gap;
-    const Point<Wall> from = part.centre();
+    const Point<Wall> from{
+        middle_of(part.centre().x, wall.left(), wall.right(), area.width() / scale),
+        middle_of(part.centre().y, wall.bottom(), wall.top(), area.height() / scale)};
     const Point<Screen> to = area.centre();
     return {{to.x - scale * from.x, to.y + scale * from.y}, scale};
 }

@@ -95,14 +95,23 @@ draw::Text<Wall> Overlay::label(Point<Wall> at, std::string text) const {
     return label;
 }
 
-void Overlay::add_first_free(const std::vector<draw::Text<Wall>>& choices) {
+bool Overlay::add_if_free(const std::vector<draw::Text<Wall>>& choices) {
     const auto is_free = [this](const draw::Text<Wall>& text) {
         return room_.is_free(draw::estimated_box(text, scale_));
     };
     const auto free = std::ranges::find_if(choices, is_free);
-    const draw::Text<Wall>& chosen = free == choices.end() ? choices.front() : *free;
-    keep_clear(draw::estimated_box(chosen, scale_));
-    add(chosen);
+    if (free == choices.end())
+        return false;
+    keep_clear(draw::estimated_box(*free, scale_));
+    add(*free);
+    return true;
+}
+
+void Overlay::add_first_free(const std::vector<draw::Text<Wall>>& choices) {
+    if (add_if_free(choices))
+        return;
+    keep_clear(draw::estimated_box(choices.front(), scale_));
+    add(choices.front());
 }
 
 void add_guide(Overlay& overlay, const Guide& guide) {

@@ -122,11 +122,6 @@ void add_for_one(Overlay& overlay, WishKind kind, const Rect<Wall>& piece) {
     Sign(overlay, {middle.x, piece.top() - inset(overlay)}).arrow({0, -kArm}, {0, kArm});
 }
 
-std::optional<Rect<Wall>> place_of(const wall::Project& project, const wall::ThingId& thing) {
-    return std::visit([&project](const auto& id) { return desk::place_of(project, Thing(id)); },
-                      thing);
-}
-
 }  // namespace
 
 void add_wishes(Overlay& overlay, const wall::Project& project,
@@ -139,7 +134,7 @@ void add_wishes(Overlay& overlay, const wall::Project& project,
             if (const auto second = seen_at(project, waiting, Thing(*wish.second)))
                 add_link(overlay, wish.kind, *first, *second);
         } else if (wish.thing) {
-            if (const auto thing = place_of(project, *wish.thing))
+            if (const auto thing = place_of(project.room, *wish.thing))
                 add_not_over(overlay, *first, *thing);
         } else {
             add_for_one(overlay, wish.kind, *first);

@@ -11,10 +11,11 @@ namespace wallwright::desk {
 
 using WallShapes = std::vector<draw::Shape<geometry::Wall>>;
 
-/// A dotted curve from the nearest piece toward the target, with its words: "grows toward the Floor
+/// A dotted curve from the nearest piece toward the target, with its words: "grows toward Floor
 /// lamp". A target that is no thing gets a ring, or a dotted box where it is a part of the wall.
-/// Nothing without a target; no curve where a piece has reached it. `scale` as in overlay().
-WallShapes target_overlay(const Session& session, double scale);
+/// Nothing without a target; no curve where a piece has reached it, and no words where there is no
+/// room between what is `under` it, the wall's drawing. `scale` as in overlay().
+WallShapes target_overlay(const Session& session, const WallShapes& under, double scale);
 
 /// A dashed frame for each suggestion, numbered from 1 as in the list, the one pointed out with its
 /// size and filled; the others with their size where they do not cover a better one.

@@ -1,7 +1,7 @@
 #include "desk/documents.h"
-#include "desk/picture_names.h"
 #include "store/files.h"
 #include "store/json_project.h"
+#include "store/picture_names.h"
 
 #include <fmt/format.h>
 #include <unistd.h>
@@ -114,7 +114,7 @@ Outcome Recovery::keep(const Session& session) {
     const fs::path pictures =
         original.empty() ? fs::path(session.picture_folder()) : original.parent_path();
     const wall::Project project =
-        with_pictures_from(session.kept(), session.picture_folder(), pictures);
+        store::with_pictures_from(session.kept(), session.picture_folder(), pictures);
     // The origin first: a project is never without it.
     const std::string origin = fmt::format("{}\n{}\n", line_of(original), line_of(pictures));
     if (auto written = store::write_file(beside(file_, kOrigin), origin); !written)

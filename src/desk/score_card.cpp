@@ -2,26 +2,13 @@
 
 namespace wallwright::desk {
 
-namespace {
-
-/// All pieces with a place, as a layout of the task.
-arrange::Layout layout_of(const wall::Project& project) {
-    arrange::Layout layout;
-    for (std::uint32_t i = 0; i < project.pieces.size(); ++i)
-        if (const auto place = wall::place_of(project, project.pieces[i]))
-            layout.push_back({i, *place});
-    return layout;
-}
-
-}  // namespace
-
 void refresh(ScoreCard& card, const Session& session) {
     if (card.version == session.version())
         return;
     card = {};
     card.version = session.version();
     const wall::Project& project = session.project();
-    const arrange::Layout layout = layout_of(project);
+    const arrange::Layout layout = arrange::layout_of(project);
     if (layout.empty())
         return;
     const arrange::Task task =
@@ -30,8 +17,8 @@ void refresh(ScoreCard& card, const Session& session) {
     const arrange::Score score = arrange::score_of(view);
     card.total = score.total;
     for (const arrange::Part& part : score.parts)
-        card.lines.push_back(
-            {part.measure, part.value, part.weight, part.measure->says(view, project.unit)});
+        card.lines.push_back({part.measure, part.value, part.weight, part.applies,
+                              part.measure->says(view, project.unit)});
 }
 
 }  // namespace wallwright::desk

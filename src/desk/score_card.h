@@ -12,9 +12,10 @@ namespace wallwright::desk {
 
 struct ScoreLine {
     const arrange::Measure* measure = nullptr;
-    double value = 0;   ///< 0 to 1.
-    double weight = 0;  ///< 0 to 10.
-    std::string says;   ///< In the project's unit.
+    double value = 0;     ///< 0 to 1.
+    double weight = 0;    ///< 0 to 10.
+    bool applies = true;  ///< False when there is nothing to judge.
+    std::string says;     ///< In the project's unit.
 };
 
 /// Kept until something changes.

@@ -19,19 +19,6 @@ std::vector<wall::PieceId> added_in(const wall::Project& project, int stage) {
     return ids;
 }
 
-/// The wall as the measures see it: what hangs after the stage, of the task that a search for the
-/// growth would have.
-arrange::Layout layout_of(const wall::Project& project, const arrange::Task& task) {
-    arrange::Layout layout;
-    for (std::uint32_t i = 0; i < task.items.size(); ++i) {
-        const wall::Piece* piece = wall::find(project, task.items[i].id);
-        const auto place = piece == nullptr ? std::nullopt : wall::place_of(project, *piece);
-        if (place)
-            layout.push_back({i, *place});
-    }
-    return layout;
-}
-
 bool is_same_place(const spacing::WallRect& a, const spacing::WallRect& b) {
     constexpr double kAsInFiles = 0.02;  // mm; places are kept to 0.01
     return std::abs(a.left() - b.left()) < kAsInFiles &&
@@ -39,9 +26,7 @@ bool is_same_place(const spacing::WallRect& a, const spacing::WallRect& b) {
 }
 
 /// Whether the wall has the stage as the search left it.
-bool is_as_found(const wall::Project& project, const arrange::Task& task,
-                 const arrange::Stage& stage) {
-    const arrange::Layout now = layout_of(project, task);
+bool is_as_found(const arrange::Layout& now, const arrange::Stage& stage) {
     const auto is_there = [&stage](const arrange::Spot& spot) {
         return std::ranges::any_of(stage.layout, [&spot](const arrange::Spot& found) {
             return found.item == spot.item && is_same_place(found.place, spot.place);
@@ -111,7 +96,7 @@ const std::vector<StageFacts>& StageView::facts(const Session& session,
                                                 arrange::Free::waiting_alone);
     for (int stage = 0; stage <= last(session); ++stage) {
         const wall::Project then = arrange::at_stage(kept, stage);
-        const arrange::Layout layout = layout_of(then, task);
+        const arrange::Layout layout = arrange::layout_of(then);
         StageFacts facts;
         if (stage > 0)
             facts.adds = added_in(then, stage);
@@ -120,7 +105,7 @@ const std::vector<StageFacts>& StageView::facts(const Session& session,
         facts.to_target = distance_to_target(then);
         const auto index = static_cast<std::size_t>(stage) - 1;
         if (growth != nullptr && stage > 0 && index < growth->stages.size() &&
-            is_as_found(then, task, growth->stages[index]))
+            is_as_found(layout, growth->stages[index]))
             facts.finished = growth->stages[index].finished;
         facts_.push_back(std::move(facts));
     }

@@ -1,5 +1,7 @@
 #include "desk/suggestions.h"
 
+#include "desk/broke_off.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -90,14 +92,17 @@ void Suggestions::compare(const Session& session) {
         search_.reset();
 }
 
-bool Suggestions::follow(const Session& session) {
+bool Suggestions::follow(Session& session) {
     const bool was_stale = is_stale_;
     compare(session);
     if (!search_ || search_->is_running())
         return was_stale != is_stale_;
     list_ = search_->take().value_or(List{});
+    const std::optional<std::string> failure = search_->take_failure();
     search_.reset();
-    ended_ = true;
+    ended_ = !failure;
+    if (failure)
+        session.notice = broke_off("The search for a frame to buy", *failure);
     return true;
 }
 

@@ -32,8 +32,8 @@ class Suggestions {
     [[nodiscard]] double done() const { return search_ ? search_->done() : 1; }
 
     /// Takes the answer when it is there, and notices whether the wall is still the one that the
-    /// list is about. True when the list became another.
-    bool follow(const Session& session);
+    /// list is about. Tells when the search broke off. True when the list became another.
+    bool follow(Session& session);
 
     /// The best first. Empty while it is about another wall than the session's: what fitted there
     /// need not fit here.

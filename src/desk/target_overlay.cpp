@@ -1,8 +1,8 @@
 #include "arrange/grow.h"
-#include "desk/growth_target.h"
 #include "desk/overlay_lines.h"
 #include "desk/plans_overlay.h"
 #include "draw/paths.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -76,9 +76,10 @@ void add_arrow(Overlay& overlay, Point<Wall> tip, Vec<Wall> along) {
     overlay.add(draw::lines<Wall>({tip + back + aside, tip, tip + back + -1 * aside}, kSolid));
 }
 
-/// Beside the top of the curve, or as little higher as it takes to be clear of everything.
+/// Beside the top of the curve, or as little higher as it takes to be clear of everything; not at
+/// all where that is too far to be read with it.
 void add_words(Overlay& overlay, Point<Wall> top, bool is_beside, const std::string& words) {
-    constexpr int kTries = 40;
+    constexpr int kTries = 12;
     const double air = overlay.on_wall(kWordAir);
     std::vector<draw::Text<Wall>> choices;
     if (is_beside) {
@@ -87,7 +88,7 @@ void add_words(Overlay& overlay, Point<Wall> top, bool is_beside, const std::str
     }
     for (int i = 0; i < kTries; ++i)
         choices.push_back(overlay.label({top.x, top.y + (1 + i) * air}, words));
-    overlay.add_first_free(choices);
+    overlay.add_if_free(choices);
 }
 
 /// Bent upward, or to the right where it leads up or down.
@@ -110,7 +111,11 @@ void add_curve(Overlay& overlay, const Way& way, const std::string& words) {
 }
 
 /// So that the words do not cover what there is to see.
-void keep_clear_of_all(Overlay& overlay, const wall::Project& project) {
+void keep_clear_of_all(Overlay& overlay, const wall::Project& project, const WallShapes& under,
+                       double scale) {
+    for (const draw::Shape<Wall>& shape : under)
+        if (const auto* const text = std::get_if<draw::Text<Wall>>(&shape))
+            overlay.keep_clear(draw::estimated_box(*text, scale));
     for (const wall::Placed& placed : wall::placed_pieces(project))
         overlay.keep_clear(placed.place);
     for (const wall::Furniture& furniture : project.room.furniture)
@@ -130,19 +135,19 @@ void add_place(Overlay& overlay, const wall::Target& target, const Rect<Wall>& p
 
 }  // namespace
 
-WallShapes target_overlay(const Session& session, double scale) {
+WallShapes target_overlay(const Session& session, const WallShapes& under, double scale) {
     const wall::Project& project = session.project();
     Overlay overlay(project.room.colour, scale);
     const auto place = project.target ? arrange::place_of(project.room, *project.target)
                                       : std::optional<Rect<Wall>>();
     if (!place)
         return {};
-    keep_clear_of_all(overlay, project);
+    keep_clear_of_all(overlay, project, under, scale);
     add_place(overlay, *project.target, *place);
     const auto way = shortest_way(project, *place);
     if (way && way->length() > overlay.on_wall(kShortest))
         add_curve(overlay, *way,
-                  fmt::format("grows toward {}", words_of(project, *project.target)));
+                  fmt::format("grows toward {}", title_of(project, *project.target, project.unit)));
     return overlay.take();
 }
 

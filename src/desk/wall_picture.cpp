@@ -35,14 +35,25 @@ bool refresh(WallPicture& picture, const Session& session, Step step, double sca
     return true;
 }
 
-geometry::Rect<geometry::Wall> extent_of(const WallPicture& picture, const Session& session) {
-    if (picture.step != Step::arrange || arrange::last_stage(session.kept()) == 0)
-        return picture.drawing.extent;
-    const wall::Project today = arrange::at_stage(session.kept(), 0);
-    const draw::WallDrawing drawing =
-        draw::elevation(today, rules::assess(today, session.catalogue()),
-                        options_for(session, picture.step, picture.scale));
-    return hull(picture.drawing.extent, drawing.extent);
+geometry::Rect<geometry::Wall> extent_of(const WallPicture& picture, const Session& session,
+                                         const LayoutChoice& layouts) {
+    geometry::Rect<geometry::Wall> extent = picture.drawing.extent;
+    if (picture.step != Step::arrange)
+        return extent;
+    const draw::ElevationOptions options = options_for(session, picture.step, picture.scale);
+    const auto take = [&](const wall::Project& other) {
+        const rules::Assessment assessment = rules::assess(other, session.catalogue());
+        extent = hull(extent, draw::elevation(other, assessment, options).extent);
+    };
+    if (arrange::last_stage(session.kept()) > 0)
+        take(arrange::at_stage(session.kept(), 0));
+    if (!layouts.is_open() || layouts.is_stale())
+        return extent;
+    for (const RankedLayout& layout : layouts.layouts())
+        if (const auto laid_out =
+                arrange::with_layout(session.kept(), layouts.task(), layout.candidate.layout))
+            take(*laid_out);
+    return extent;
 }
 
 }  // namespace wallwright::desk

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "desk/hit.h"
+#include "desk/layout_choice.h"
 #include "desk/session.h"
 #include "draw/drawing.h"
 
@@ -23,8 +24,10 @@ struct WallPicture {
 /// the centre line; marks, fixings and zones. True when it was drawn.
 bool refresh(WallPicture& picture, const Session& session, Step step, double scale);
 
-/// What a viewer should see whole: the drawing, and where the wall grows in stages, today's wall
-/// too with what waits on its floor then.
-geometry::Rect<geometry::Wall> extent_of(const WallPicture& picture, const Session& session);
+/// What a viewer should see whole: the drawing, and in the step arrange all that may take its place
+/// there: where the wall grows in stages, today's with what waits on its floor then, and each of
+/// the layouts to choose from.
+geometry::Rect<geometry::Wall> extent_of(const WallPicture& picture, const Session& session,
+                                         const LayoutChoice& layouts);
 
 }  // namespace wallwright::desk

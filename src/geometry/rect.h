@@ -4,6 +4,7 @@
 #include "geometry/point.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace wallwright::geometry {
 
@@ -17,6 +18,15 @@ struct Size {
     /// The size after a quarter turn.
     [[nodiscard]] constexpr Size turned() const { return {height, width}; }
 };
+
+/// True when the lengths differ by no more than rounding.
+inline bool is_same_length(double a, double b) {
+    return std::abs(a - b) < kLengthEps;
+}
+/// The same for both sides.
+inline bool is_same_size(const Size& a, const Size& b) {
+    return is_same_length(a.width, b.width) && is_same_length(a.height, b.height);
+}
 
 /// From `min` (least x and y) to `max`. On the wall, where y goes up, min is the lower left corner.
 template <class Space>
@@ -66,6 +76,11 @@ constexpr double overlap_y(const Rect<S>& a, const Rect<S>& b) {
 template <class S>
 constexpr bool overlaps(const Rect<S>& a, const Rect<S>& b) {
     return overlap_x(a, b) > kLengthEps && overlap_y(a, b) > kLengthEps;
+}
+/// The clear distance between the nearest points of a and b, in mm; 0 when they meet.
+template <class S>
+double distance_between(const Rect<S>& a, const Rect<S>& b) {
+    return std::hypot(std::max(0.0, -overlap_x(a, b)), std::max(0.0, -overlap_y(a, b)));
 }
 /// The least rectangle that holds both.
 template <class S>

@@ -140,14 +140,15 @@ geometry::Rect<geometry::Wall> pierced_by(const Fixing& fixing) {
 
 std::vector<Hanging> hang_all(const wall::Project& project, const wall::Catalogue& catalogue) {
     const std::vector<Job> jobs = jobs_of(project, catalogue);
-    std::vector<std::size_t> heaviest_first(jobs.size());
-    std::iota(heaviest_first.begin(), heaviest_first.end(), 0U);
-    std::stable_sort(
-        heaviest_first.begin(), heaviest_first.end(),
-        [&jobs](std::size_t a, std::size_t b) { return jobs[a].mass.high > jobs[b].mass.high; });
+    std::vector<std::size_t> order(jobs.size());
+    std::iota(order.begin(), order.end(), 0U);
+    // A frame that nobody has yet takes nothing from the drawer that another could use.
+    std::ranges::stable_sort(order, {}, [&jobs](std::size_t i) {
+        return std::pair(jobs[i].piece.wished, -jobs[i].mass.high.value);
+    });
     Drawer drawer(project.stock);
     std::vector<Hanging> hangings(jobs.size());
-    for (const std::size_t index : heaviest_first)
+    for (const std::size_t index : order)
         hangings[index] = hang(jobs[index], catalogue, drawer);
     return hangings;
 }

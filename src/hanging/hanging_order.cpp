@@ -13,11 +13,6 @@ using geometry::Point;
 using geometry::Rect;
 using geometry::Wall;
 
-/// Clear distance between two rectangles, 0 when they touch or overlap.
-double between(const Rect<Wall>& a, const Rect<Wall>& b) {
-    return std::hypot(std::max(0.0, -overlap_x(a, b)), std::max(0.0, -overlap_y(a, b)));
-}
-
 /// The piece nearest to the middle of the lowest row: of all those that begin below the middle of
 /// the lowest piece. Of the earliest stage alone.
 std::size_t first_of(const std::vector<Upcoming>& pieces) {
@@ -56,7 +51,8 @@ std::vector<std::size_t> hanging_order(const std::vector<Upcoming>& pieces) {
         hung[last] = true;
         std::size_t next = last;
         for (std::size_t i = 0; i < pieces.size(); ++i) {
-            to_hung[i] = std::min(to_hung[i], between(pieces[i].place, pieces[last].place));
+            to_hung[i] =
+                std::min(to_hung[i], distance_between(pieces[i].place, pieces[last].place));
             if (rank(i) < rank(next))
                 next = i;
         }

@@ -52,6 +52,7 @@ std::vector<Mark> pencilled(const Task& task) {
     const auto add = [&](MarkKind kind, Point<Wall> at, std::string what) {
         Mark mark;
         mark.piece = task.hanging->piece;
+        mark.stage = task.stage;
         mark.kind = kind;
         mark.at = at;
         mark.below_top = task.place.top() - at.y;
@@ -133,6 +134,10 @@ MarksTable marks_of(const wall::Project& project, const std::vector<Hanging>& ha
         }
     table.checks = checks_between(table.marks);
     return table;
+}
+
+bool has_stages(const MarksTable& table) {
+    return std::ranges::any_of(table.marks, [](const Mark& mark) { return mark.stage > 0; });
 }
 
 }  // namespace wallwright::hanging

@@ -25,6 +25,7 @@ struct Mark {
                     ///< straight below or above the mark, + above a level line.
     double across_error = 0;  ///< +- mm expected.
     double up_error = 0;
+    int stage = 0;  ///< In which stage of growth its piece goes up; 0 for none.
 };
 
 struct CheckMeasure {
@@ -42,5 +43,8 @@ struct MarksTable {
 /// Marks of every planned piece that has fixings (what hangs needs none), in the order of
 /// hanging_order.h; a piece's own marks run left to right.
 MarksTable marks_of(const wall::Project& project, const std::vector<Hanging>& hangings);
+
+/// True when some mark is of a stage, so that not all are to be made today.
+bool has_stages(const MarksTable& table);
 
 }  // namespace wallwright::hanging

@@ -7,13 +7,14 @@
 
 namespace wallwright::hanging {
 
-std::vector<Need> needs(const wall::Project& project, const std::vector<Hanging>& hangings) {
+std::vector<Need> needs(const wall::Project& project, const std::vector<Hanging>& hangings,
+                        Bought bought) {
     const Drawer drawer(project.stock);
     std::vector<Need> needs;
     for (const Hanging& hanging : hangings) {
         const wall::Piece* piece = wall::find(project, hanging.piece);
         if (piece == nullptr || piece->state != wall::PieceState::planned ||
-            hanging.fixings.empty())
+            piece->wished != (bought == Bought::not_yet) || hanging.fixings.empty())
             continue;
         const wall::FixingTypeId& type = hanging.fixings.front().type;
         auto need = std::ranges::find(needs, type, &Need::type);

@@ -14,7 +14,11 @@ struct Need {
     int in_drawer = 0;   ///< How many of the type there are in all.
 };
 
+/// Whose fixings: of frames that can go up today, or of those that are wished for.
+enum class Bought { yes, not_yet };
+
 /// Of the planned pieces among the hangings, by title. What hangs already has its own.
-std::vector<Need> needs(const wall::Project& project, const std::vector<Hanging>& hangings);
+std::vector<Need> needs(const wall::Project& project, const std::vector<Hanging>& hangings,
+                        Bought bought = Bought::yes);
 
 }  // namespace wallwright::hanging

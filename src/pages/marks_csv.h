@@ -13,7 +13,7 @@ namespace wallwright::pages {
 std::string csv_line(const std::vector<std::string>& fields);
 
 /// A head and a line a mark: number, piece, what to mark, where by the table's datum, the error to
-/// expect; lengths in mm to 0.01.
+/// expect; lengths in mm to 0.01. The stage comes last, on walls that have any.
 std::string marks_csv(const wall::Project& project, const hanging::MarksTable& table);
 
 }  // namespace wallwright::pages

@@ -56,7 +56,8 @@ class ElevationSheet {
              {PieceListWidth::edges, PieceListWidth::sizes, PieceListWidth::names}) {
             const Table list = piece_list(job_.project, fullness);
             const double width = std::min(column_.width(), kMost);
-            if (width < least_width(fullness) || height_of(list, width) > column_.height())
+            if (width < least_width(job_.project, fullness) ||
+                height_of(list, width) > column_.height())
                 continue;
             const double left = column_.max.x - width;
             add_table(beside_, list, {left, column_.min.y}, width);

@@ -3,6 +3,7 @@
 #include "draw/letters.h"
 #include "hanging/needs.h"
 #include "pages/piece_list.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -55,7 +56,7 @@ ShareBar share_of(const Hanging& hanging) {
 
 Row row_of(const wall::Project& project, const Hanging& hanging) {
     const wall::Piece* piece = wall::find(project, hanging.piece);
-    const std::string name = piece == nullptr ? hanging.piece.text : wall::title_of(*piece);
+    const std::string name = wall::title_to_hang(project, hanging.piece);
     const bool hung = piece != nullptr && piece->state == wall::PieceState::hung;
     Row row;
     row.cells.emplace_back(Words{
@@ -89,12 +90,11 @@ Table load_table(const wall::Project& project, const std::vector<Hanging>& hangi
     return table;
 }
 
-void add_needs(Flow& flow, const wall::Project& project, const std::vector<Hanging>& hangings) {
-    const std::vector<hanging::Need> needs = hanging::needs(project, hangings);
+void add_needs(Flow& flow, const std::string& heading, const std::vector<hanging::Need>& needs) {
     if (needs.empty())
         return;
     constexpr Type kBody{2.2, false};
-    flow.add_heading("To have at hand", 2 * line_height(kBody.size));
+    flow.add_heading(heading, 2 * line_height(kBody.size));
     for (const hanging::Need& need : needs)
         flow.add_text(
             fmt::format("{} × {}, {} of them in stock", need.count, need.title, need.from_stock),
@@ -134,7 +134,9 @@ std::vector<draw::PageDrawing> load_sheets(const wall::Project& project,
         kBody);
     flow.advance(3);
     add_table(flow, load_table(project, assessment.hangings));
-    add_needs(flow, project, assessment.hangings);
+    add_needs(flow, "To have at hand", hanging::needs(project, assessment.hangings));
+    add_needs(flow, "For frames not bought yet",
+              hanging::needs(project, assessment.hangings, hanging::Bought::not_yet));
     add_pieces(flow, project);
     return flow.take();
 }

@@ -3,6 +3,7 @@
 #include "draw/letters.h"
 #include "pages/strip_cards.h"
 #include "pages/table.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -56,8 +57,28 @@ bool any(const std::vector<Mark>& marks, MarkKind kind) {
                        [kind](const Mark& mark) { return mark.kind == kind; });
 }
 
-void add_instructions(Flow& flow, const wall::Project& project, const std::vector<Mark>& marks) {
+/// Only on walls that grow, or that have frames to buy.
+void add_what_can_wait(Flow& flow, const wall::Project& project, const hanging::MarksTable& table) {
+    constexpr Type kBody{2.2, true};
+    if (hanging::has_stages(table))
+        flow.add_text(
+            "The wall grows in stages: mark and hang one stage, and leave the next until then.",
+            kBody);
+    const auto is_wished = [&project](const Mark& mark) {
+        const wall::Piece* piece = wall::find(project, mark.piece);
+        return piece != nullptr && piece->wished;
+    };
+    if (std::ranges::any_of(table.marks, is_wished))
+        flow.add_text(
+            "Not bought yet: its marks hold for the size that is planned; measure the frame "
+            "before you make them.",
+            kBody);
+}
+
+void add_instructions(Flow& flow, const wall::Project& project, const hanging::MarksTable& table) {
     constexpr Type kBody{2.2, false};
+    const std::vector<Mark>& marks = table.marks;
+    add_what_can_wait(flow, project, table);
     flow.add_text(
         "Measure every mark from the same place, never from piece to piece, so that errors do not "
         "add up. The numbers follow the order of hanging: from the middle of the lowest row "
@@ -101,6 +122,26 @@ std::string what_words(const Mark& mark, units::LengthUnit unit) {
                        mark.assumed ? " (assumed: measure)" : "");
 }
 
+std::string stage_words(int stage) {
+    return stage > 0 ? fmt::format("Stage {}", stage) : "Before the first stage";
+}
+
+Row mark_row(const wall::Project& project, const hanging::MarksTable& marks, const Mark& mark,
+             bool joined) {
+    const units::LengthUnit unit = project.unit;
+    const std::string name = fmt::format("{}  {}", draw::letter_of(project, mark.piece),
+                                         wall::title_to_hang(project, mark.piece));
+    const double error = std::max(mark.across_error, mark.up_error);
+    return {{TickBox{}, Words{std::to_string(mark.number), true, Ink::mark, kNumberSize},
+             Words{joined ? "" : name, true}, Words{what_words(mark, unit)},
+             Words{units::format_number(mark.across, unit), true, Ink::text, kNumberSize},
+             Words{units::format_number(mark.up, unit), true, Ink::text, kNumberSize},
+             Words{"± " + units::format_tolerance(error, unit), false, Ink::quiet_text},
+             Words{check_words(marks.checks, mark, unit)}},
+            joined};
+}
+
+/// With a heading over each stage where there are any.
 Table marks_table(const wall::Project& project, const hanging::MarksTable& marks) {
     const units::LengthUnit unit = project.unit;
     const std::string unit_name(units::name_of(unit));
@@ -115,23 +156,14 @@ Table marks_table(const wall::Project& project, const hanging::MarksTable& marks
         {fmt::format("{}, {}", up_head(project), unit_name), 25, Align::right},
         {"Error", 16, Align::right},
         {"Check: straight between, " + unit_name, 30, Align::left}};
-    const wall::PieceId* last = nullptr;
+    const bool staged = hanging::has_stages(marks);
+    const Mark* last = nullptr;
     for (const Mark& mark : marks.marks) {
-        const bool joined = last != nullptr && *last == mark.piece;
-        const wall::Piece* piece = wall::find(project, mark.piece);
-        const std::string name = piece == nullptr ? mark.piece.text : wall::title_of(*piece);
-        table.rows.push_back(
-            {{TickBox{}, Words{std::to_string(mark.number), true, Ink::mark, kNumberSize},
-              Words{joined ? "" : draw::letter_of(project, mark.piece) + "  " + name, true},
-              Words{what_words(mark, unit)},
-              Words{units::format_number(mark.across, unit), true, Ink::text, kNumberSize},
-              Words{units::format_number(mark.up, unit), true, Ink::text, kNumberSize},
-              Words{
-                  "± " + units::format_tolerance(std::max(mark.across_error, mark.up_error), unit),
-                  false, Ink::quiet_text},
-              Words{check_words(marks.checks, mark, unit)}},
-             joined});
-        last = &mark.piece;
+        if (staged && (last == nullptr || last->stage != mark.stage))
+            table.rows.push_back({{}, false, stage_words(mark.stage)});
+        const bool joined = last != nullptr && last->piece == mark.piece;
+        table.rows.push_back(mark_row(project, marks, mark, joined));
+        last = &mark;
     }
     return table;
 }
@@ -152,7 +184,7 @@ std::vector<draw::PageDrawing> mark_sheets(const wall::Project& project,
                       {2.5, false});
         return flow.take();
     }
-    add_instructions(flow, project, marks.marks);
+    add_instructions(flow, project, marks);
     add_table(flow, marks_table(project, marks));
     add_strip_cards(flow, project, assessment);
     return flow.take();

@@ -27,13 +27,26 @@ constexpr double kBackHeight = 29;
 constexpr Type kName{2.2, true};
 constexpr Type kBody{1.8, false};
 
-/// Pieces whose backs are alike, and one of them to draw.
+/// Pieces whose backs are alike; the first is drawn.
 struct Card {
-    const wall::Piece* piece = nullptr;
+    std::vector<const wall::Piece*> pieces;
     const hanging::Hanging* hanging = nullptr;
     Rect<Wall> place;
-    std::vector<std::string> letters;
 };
+
+/// "stage 2, not bought yet"; empty for a piece that can go up now.
+std::string waits_for(const wall::Piece& piece) {
+    const std::string stage = piece.stage > 0 ? fmt::format("stage {}", piece.stage) : "";
+    if (!piece.wished)
+        return stage;
+    return fmt::format("{}{}not bought yet", stage, stage.empty() ? "" : ", ");
+}
+
+std::string letter_words(const wall::Project& project, const wall::Piece& piece) {
+    const std::string letter = draw::letter_of(project, piece.id);
+    const std::string waits = waits_for(piece);
+    return waits.empty() ? letter : fmt::format("{} ({})", letter, waits);
+}
 
 /// The strips' places on the back, from the piece's lower left corner.
 std::vector<Rect<Wall>> strips_on(const Card& card) {
@@ -74,13 +87,13 @@ std::vector<Card> cards_of(const wall::Project& project, const rules::Assessment
         const auto place = wall::place_of(project, *piece);
         if (!place)
             continue;
-        Card card{piece, &hanging, *place, {draw::letter_of(project, piece->id)}};
+        Card card{{piece}, &hanging, *place};
         const auto same = std::find_if(cards.begin(), cards.end(),
                                        [&card](const Card& one) { return alike(one, card); });
         if (same == cards.end())
             cards.push_back(std::move(card));
         else
-            same->letters.push_back(card.letters.front());
+            same->pieces.push_back(piece);
     }
     return cards;
 }
@@ -95,8 +108,8 @@ void add_back(Shapes& shapes, const wall::Project& project, const Card& card, Sp
                     {at.x + scale * (card.place.max.x - part.min.x),
                      at.y + scale * (card.place.max.y - part.min.y)}};
     };
-    const double moulding =
-        std::min(wall::frame_of(project, *card.piece).moulding_width, card.place.width() / 3);
+    const double moulding = std::min(wall::frame_of(project, *card.pieces.front()).moulding_width,
+                                     card.place.width() / 3);
     const draw::Stroke edge{{Ink::outline}, 0.25};
     shapes.emplace_back(draw::box(on_page(card.place), {draw::Paint{Ink::floor}, edge}));
     shapes.emplace_back(draw::box(on_page(card.place.grown(-moulding)),
@@ -115,11 +128,21 @@ std::vector<std::string> card_words(const wall::Project& project, const Card& ca
     return words;
 }
 
-/// "B  Tern" for a single piece, else all letters.
-std::vector<std::string> name_lines(const Card& card, double width) {
-    if (card.letters.size() == 1)
-        return {shortened(card.letters.front() + "  " + wall::title_of(*card.piece), kName, width)};
-    return lines_of(fmt::format("{}", fmt::join(card.letters, ", ")), kName, width);
+/// "B  Tern" for a single piece and below it what it waits for, else all letters.
+std::vector<std::string> name_lines(const wall::Project& project, const Card& card, double width) {
+    if (card.pieces.size() > 1) {
+        std::vector<std::string> letters;
+        for (const wall::Piece* piece : card.pieces)
+            letters.push_back(letter_words(project, *piece));
+        return lines_of(fmt::format("{}", fmt::join(letters, ", ")), kName, width);
+    }
+    const wall::Piece& piece = *card.pieces.front();
+    std::vector<std::string> lines{
+        shortened(fmt::format("{}  {}", draw::letter_of(project, piece.id), wall::title_of(piece)),
+                  kName, width)};
+    if (const std::string waits = waits_for(piece); !waits.empty())
+        lines.push_back(waits);
+    return lines;
 }
 
 std::vector<std::string> body_lines(const wall::Project& project, const Card& card, double width) {
@@ -135,7 +158,7 @@ double body_width(double width) {
 }
 
 double card_height(const wall::Project& project, const Card& card, double width) {
-    const auto names = static_cast<double>(name_lines(card, width).size());
+    const auto names = static_cast<double>(name_lines(project, card, width).size());
     const auto words = static_cast<double>(body_lines(project, card, body_width(width)).size());
     return names * line_height(kName.size) + 1 +
            std::max(kBackHeight, words * line_height(kBody.size)) + kBetween;
@@ -143,7 +166,7 @@ double card_height(const wall::Project& project, const Card& card, double width)
 
 void add_card(Shapes& shapes, const wall::Project& project, const Card& card, const Area& area) {
     double y = area.min.y;
-    for (const std::string& line : name_lines(card, area.width())) {
+    for (const std::string& line : name_lines(project, card, area.width())) {
         y += line_height(kName.size);
         shapes.emplace_back(text_at({area.min.x, y - 0.9}, line, kName));
     }

@@ -16,6 +16,8 @@ using geometry::Page;
 constexpr double kInset = 1.2;  // mm beside the text of a cell
 constexpr double kAir = 0.9;    // mm above and below it
 constexpr double kTickBox = 3;
+constexpr double kHeadingSize = 2.5;
+constexpr double kAboveHeading = 1.5;
 constexpr double kBarTop = 1.3;
 constexpr double kBarHeight = 1.8;
 constexpr double kBarAir = 0.7;
@@ -121,6 +123,8 @@ class Setting {
     }
 
     [[nodiscard]] double row_height(const Row& row) const {
+        if (!row.heading.empty())
+            return kAboveHeading + height_of(heading(row), width_, table_.size) + 2 * kAir;
         double height = 0;
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             const double own = std::visit(
@@ -147,6 +151,10 @@ class Setting {
     void add_row(Shapes& shapes, const Row& row, Spot at) const {
         if (!row.joined)
             add_rule(shapes, at, 0.13);
+        if (!row.heading.empty())
+            return add(shapes, heading(row),
+                       {at.x, at.y + kAboveHeading + kAir, width_, Align::left, table_.size,
+                        base_of(kHeadingSize)});
         double x = at.x;
         for (std::size_t i = 0; i < row.cells.size(); ++i) {
             const Place place{x,           at.y + kAir,  widths_[i], table_.columns[i].align,
@@ -175,15 +183,18 @@ class Setting {
         return {table_.columns[column].head, false, Ink::quiet_text};
     }
 
+    static Words heading(const Row& row) { return {row.heading, true, Ink::text, kHeadingSize}; }
+
     const Table& table_;
     double width_ = 0;
     std::vector<double> widths_;
 };
 
-/// The row and all that are joined to it.
+/// The row and all that are joined to it; a heading and what it stands over.
 std::size_t end_of_block(const Table& table, std::size_t first) {
     std::size_t end = first + 1;
-    while (end < table.rows.size() && table.rows[end].joined)
+    while (end < table.rows.size() &&
+           (table.rows[end].joined || !table.rows[end - 1].heading.empty()))
         ++end;
     return end;
 }

@@ -38,6 +38,7 @@ struct Row {
     std::vector<Cell> cells;
     bool joined = false;  ///< Belongs to the row above: no line between them, and never parted by
                           ///< the end of a sheet.
+    std::string heading = {};  ///< Instead of cells, over the full width: stays with the row below.
 };
 
 struct Table {

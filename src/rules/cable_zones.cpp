@@ -72,7 +72,8 @@ std::optional<Way> way_out_of_zones(const Scene& scene, const OnWall& one) {
     Carried carried{one.place, {}};
     for (const hanging::Fixing& fixing : one.hanging->fixings)
         if (wall::pierces(fixing.kind))
-            for (const auto end : {hanging::pierced_by(fixing).min, hanging::pierced_by(fixing).max})
+            for (const auto end :
+                 {hanging::pierced_by(fixing).min, hanging::pierced_by(fixing).max})
                 carried.points.push_back(end);
     std::vector<WallRect> places;
     for (const hanging::Zone& zone : scene.zones)

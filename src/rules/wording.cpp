@@ -25,12 +25,10 @@ std::string title_of(const OnWall& one) {
 
 std::string titles_of(const std::vector<const OnWall*>& pieces) {
     WW_EXPECT(!pieces.empty(), "a finding that lists pieces has some");
-    const bool all = pieces.size() <= kMostNamed;
-    const std::size_t named = all ? pieces.size() : kMostNamed - 1;
-    std::string list = title_of(*pieces.front());
-    for (std::size_t i = 1; i < named; ++i)
-        list += (all && i + 1 == named ? " and " : ", ") + title_of(*pieces[i]);
-    return all ? list : fmt::format("{} and {} more", list, pieces.size() - named);
+    std::vector<std::string> titles;
+    for (const OnWall* one : pieces)
+        titles.push_back(title_of(*one));
+    return wall::listed(titles, kMostNamed);
 }
 
 std::string title_of(const Scene& scene, const spacing::Group& group) {

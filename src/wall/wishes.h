@@ -27,6 +27,11 @@ constexpr bool is_about_two(WishKind kind) {
 /// A piece of furniture or a fixture.
 using ThingId = std::variant<FurnitureId, FixtureId>;
 
+/// Where the thing is; nothing when it is not in the room.
+std::optional<Rect<Wall>> place_of(const Room& room, const FurnitureId& id);
+std::optional<Rect<Wall>> place_of(const Room& room, const FixtureId& id);
+std::optional<Rect<Wall>> place_of(const Room& room, const ThingId& thing);
+
 struct Wish {
     WishKind kind = WishKind::side_by_side;
     PieceId first;

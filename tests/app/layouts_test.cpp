@@ -189,27 +189,35 @@ TEST_CASE("Another wall puts the layouts of the one before away") {
     CHECK_FALSE(it.window().has("layouts/1"));
 }
 
-TEST_CASE("When the wall has changed its layouts cannot be taken, but searched for anew") {
+TEST_CASE("When the wall has changed its layouts fold to a line, until that is undone") {
+    Asked it;
+    it.window().hover("layouts/2");
+    const float open = it.window().item("canvas").max.y;
+    const std::vector<wall::PieceId> tide{wall::PieceId{"tide"}, wall::PieceId{"moss"}};
+    it.session().apply("Remove", edits::remove_pieces(it.session().kept(), tide));
+    it.window().settle();
+    CHECK_FALSE(it.session().has_preview());
+    CHECK_FALSE(it.window().has("layouts/1"));
+    CHECK(it.window().item("canvas").max.y > open + 90);
+    for (const char* name : {"layouts/search", "layouts/close", "layouts/state"})
+        CHECK(it.window().is_in_sight(name));
+    CHECK(it.person.overlaps("layouts/").empty());
+    it.window().key("Ctrl+Z");
+    CHECK(it.window().has("layouts/1"));
+}
+
+TEST_CASE("Layouts of a wall that has changed are searched for anew, or put away") {
     Asked it;
     const std::vector<wall::PieceId> dune{wall::PieceId{"dune"}};
     it.session().apply("Hang", edits::set_state(it.session().kept(), dune, wall::PieceState::hung));
     it.window().settle();
-    CHECK_FALSE(it.window().item("layouts/1").enabled);
-    const wall::Project now = it.session().kept();
-    it.window().click("layouts/1");
-    CHECK(it.session().kept() == now);
     it.window().click("layouts/search");
     it.wait();
-    CHECK(it.window().item("layouts/1").enabled);
-}
-
-TEST_CASE("A piece that is taken out of the plan does not upset the pictures of layouts") {
-    Asked it;
-    const std::vector<wall::PieceId> tide{wall::PieceId{"tide"}, wall::PieceId{"moss"}};
-    it.session().apply("Remove", edits::remove_pieces(it.session().kept(), tide));
+    CHECK(it.window().has("layouts/1"));
+    it.session().undo();
     it.window().settle();
-    it.window().hover("layouts/2");
-    CHECK_FALSE(it.session().has_preview());
+    it.window().click("layouts/close");
+    CHECK_FALSE(it.window().has("layouts/state"));
 }
 
 TEST_CASE("Layouts cannot be asked for where nothing may move, and the button says why") {
@@ -223,10 +231,27 @@ TEST_CASE("Layouts cannot be asked for where nothing may move, and the button sa
     CHECK_FALSE(person.state.layouts.is_open());
 }
 
-TEST_CASE("The score has a bar for every measure, of the layout under the pointer too") {
+TEST_CASE("The score has a row for the first measures, and for all when they are asked for") {
     Asked it;
-    for (const arrange::Measure& measure : arrange::all_measures())
-        CHECK(it.window().has(fmt::format("score/{}", measure.name)));
+    const auto measures = arrange::all_measures();
+    const auto rows = [&] {
+        return std::ranges::count_if(measures, [&](const arrange::Measure& measure) {
+            return it.window().has(fmt::format("score/{}", measure.name));
+        });
+    };
+    CHECK(rows() == 6);
+    CHECK(it.window().has(fmt::format("score/{}", measures[0].name)));
+    it.window().click("score/all");
+    CHECK(static_cast<std::size_t>(rows()) == measures.size());
+    it.window().key("4");
+    it.window().key("3");
+    CHECK(static_cast<std::size_t>(rows()) == measures.size());
+    it.window().click("score/all");
+    CHECK(rows() == 6);
+}
+
+TEST_CASE("The score is that of the layout under the pointer") {
+    Asked it;
     const double before = it.person.state.score.total;
     it.window().hover("layouts/1");
     CHECK(it.person.state.score.total == Approx(it.layouts()[0].total).margin(0.05));
@@ -256,6 +281,21 @@ TEST_CASE("A weight is dragged as one step and orders the layouts anew at once")
     it.window().settle();
     it.window().click("score/usual");
     CHECK(it.session().kept().weights.empty());
+}
+
+TEST_CASE("A click on a weight is for typing it") {
+    Asked it;
+    it.window().click("score/alignment/weight");
+    it.window().key("Ctrl+A");
+    CHECK(it.session().selection.empty());
+    it.window().type("7.5");
+    it.window().key("Enter");
+    REQUIRE(it.session().kept().weights.size() == 1);
+    CHECK(it.session().kept().weights[0].weight == 7.5);
+    it.window().key("Ctrl+A");
+    CHECK_FALSE(it.session().selection.empty());
+    it.session().undo();
+    CHECK(it.session().kept() == it.before);
 }
 
 TEST_CASE("A wish is set at its piece and taken back in the list of wishes") {

@@ -67,6 +67,24 @@ TEST_CASE("A word that cannot be used is told in one line, with status 2") {
     CHECK(std::count(parsed.err.begin(), parsed.err.end(), '\n') == 1);
 }
 
+TEST_CASE("The help calls each word's kind by a name of its own") {
+    const Parsed parsed = parse({"--help"});
+    REQUIRE(std::holds_alternative<int>(parsed.result));
+    CHECK(std::get<int>(parsed.result) == 0);
+    CHECK(parsed.out.find("--step STEP") != std::string::npos);
+    CHECK(parsed.out.find("ENUM") == std::string::npos);
+    CHECK(parsed.out.find("->") == std::string::npos);
+}
+
+TEST_CASE("Each step of the job can be started with") {
+    const auto [word, step] =
+        GENERATE(std::pair{"room", desk::Step::room}, std::pair{"pieces", desk::Step::pieces},
+                 std::pair{"arrange", desk::Step::arrange}, std::pair{"hang", desk::Step::hang});
+    const Parsed parsed = parse({"--step", word});
+    REQUIRE(std::holds_alternative<Options>(parsed.result));
+    CHECK(std::get<Options>(parsed.result).app.step == step);
+}
+
 TEST_CASE("The version is told without opening anything") {
     const Parsed parsed = parse({"--version"});
     REQUIRE(std::holds_alternative<int>(parsed.result));

@@ -96,6 +96,22 @@ TEST_CASE("A size typed for a piece is one step, which undo takes back") {
     CHECK_FALSE(scene.session().history().can_undo());
 }
 
+TEST_CASE("Another subject of the column begins at its top") {
+    Scene scene(demo());
+    scene.show(Step::arrange);
+    scene.hands.hover("arrange/group/0");
+    REQUIRE_FALSE(scene.hands.is_in_sight("layouts/try"));
+    scene.select("kelp");
+    CHECK(scene.hands.is_in_sight("piece/place"));
+    scene.session().selection.clear();
+    scene.hands.settle();
+    CHECK(scene.hands.is_in_sight("layouts/try"));
+    scene.hands.hover("arrange/group/0");
+    scene.show(Step::hang);
+    scene.show(Step::arrange);
+    CHECK(scene.hands.is_in_sight("layouts/try"));
+}
+
 TEST_CASE("Inches are understood in a project in mm") {
     Scene scene(demo());
     scene.select("kelp");

@@ -189,6 +189,23 @@ TEST_CASE("While it searches more frames are asked for, and none after") {
     CHECK_FALSE(person.window.ui.memory.wake_in);
 }
 
+TEST_CASE("What was found to buy is in sight once the search has come to its end") {
+    Planner person(ImVec2{1280, 600});
+    person.look();
+    REQUIRE(person.window.has("suggest/1"));
+    CHECK(person.window.is_in_sight("suggest/1"));
+}
+
+TEST_CASE("Growing puts layouts away") {
+    Planner person;
+    person.state.layouts.options.seconds = 600;
+    person.state.layouts.options.rounds = 2;
+    person.window.click("layouts/try");
+    REQUIRE(person.state.layouts.is_open());
+    person.grow();
+    CHECK_FALSE(person.state.layouts.is_open());
+}
+
 TEST_CASE("The pointer on a suggestion points it out on the wall, and a click wishes for it") {
     Planner person;
     person.look();

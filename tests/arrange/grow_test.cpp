@@ -104,7 +104,7 @@ TEST_CASE("Every stage is allowed, keeps what was there and touches it at the ga
             const Stage& stage = growth.stages[i];
             RC_ASSERT(i + 1 == growth.stages.size() || stage.adds.size() == chance.per_stage);
             RC_ASSERT(stage.adds.size() >= 1 && stage.adds.size() <= chance.per_stage);
-            RC_ASSERT(stage.finished > 0 && stage.finished <= 1);
+            RC_ASSERT(stage.finished && *stage.finished > 0 && *stage.finished <= 1);
         }
     });
 }
@@ -199,20 +199,43 @@ TEST_CASE("However little time there is, all pieces have a place") {
     const wall::Project project = growing::row_over_sofa(6);
     GrowOptions options;
     options.seconds = 0;
-    const Growth growth = grow(task_for(project), lamp_of(project), options, kGoOn);
+    const Growth growth = grow(task_for(project), lamp_of(project), options, [](double done) {
+        CHECK(done == 1);
+        return true;
+    });
     CHECK(growth.stages.size() == 6);
     CHECK(growth.left_out.empty());
 }
 
-TEST_CASE("Who stops the search gets what there is, and is asked no more") {
+TEST_CASE("How finished a stage looks is said of none that nothing was compared with") {
+    const wall::Project project = growing::row_over_sofa(3);
+    GrowOptions options;
+    options.seconds = 0;
+    for (const Stage& stage : grow(task_for(project), lamp_of(project), options, kGoOn).stages)
+        CHECK_FALSE(stage.finished);
+    std::uint64_t asked = 0;
+    const auto count = [&](double) { return ++asked > 0; };
+    for (const Stage& stage : grow(task_for(project), lamp_of(project), rounds(1), count).stages)
+        CHECK(stage.finished);
+    std::uint64_t left = asked - 1;  // the last question is one of the last comparison
+    const auto stop = [&](double) { return left-- > 1; };
+    const Growth stopped = grow(task_for(project), lamp_of(project), rounds(1), stop);
+    REQUIRE(stopped.stages.size() == 3);
+    CHECK(stopped.stages.front().finished);
+    CHECK_FALSE(stopped.stages.back().finished);
+}
+
+TEST_CASE("Who stops the search at whatever question has a place for all, and is asked no more") {
     const wall::Project project = growing::row_over_sofa(6);
     const Task task = task_for(project);
-    int asked = 0;
-    const Growth growth =
-        grow(task, lamp_of(project), rounds(50, 1), [&](double) { return ++asked < 4; });
-    CHECK(asked == 4);
-    CHECK_FALSE(growth.stages.empty());
-    CHECK(growth.stages.size() + growth.left_out.size() == 6);
+    for (const int last : {1, 4, 40}) {
+        int asked = 0;
+        const Growth growth =
+            grow(task, lamp_of(project), rounds(50), [&](double) { return ++asked < last; });
+        CHECK(asked == last);
+        CHECK(growth.stages.size() == 6);
+        CHECK(growth.left_out.empty());
+    }
 }
 
 TEST_CASE("How much is done only grows") {

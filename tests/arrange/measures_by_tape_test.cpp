@@ -64,7 +64,7 @@ TEST_CASE("A bare place between pieces is a hole, however even the gaps are besi
     const Layout holed = at(task, {{1000, 1000}, {1000, 1600}, {1360, 1300}});
     CHECK(value("even_gaps", task, holed) == 1);
     // 300 wide and 140 high beyond the gap, of three times 300 by 400, where 0.4 is the most.
-    CHECK(value("holes", task, holed) == Approx(1 - 300.0 * 140 / (3 * 300 * 400) / 0.4));
+    CHECK(value("holes", task, holed) == Approx(1 - 300.0 * 140 / (3 * 300 * 400) / 0.25));
     CHECK(value("holes", task, row(task)) == 1);
     CHECK(says("holes", task, holed) == "1 hole of 200 mm between pieces that look at each other.");
 }
@@ -133,7 +133,7 @@ TEST_CASE("Clearance above the furniture falls on both sides of what is usual") 
     CHECK(value("clearance", task, moved(on_sofa, 0, 255)) == 1);
     CHECK(value("clearance", task, moved(on_sofa, 0, 510)) == Approx(0.5));
     CHECK(says("clearance", task, moved(on_sofa, 0, 200)) ==
-          "The lowest edge is 200 mm above the furniture; 150 to 255 mm is usual.");
+          "The lowest edge over the furniture is 200 mm above it; 150 to 255 mm is usual.");
     const Layout beside = moved(on_sofa, -1600, 0);
     CHECK(value("clearance", task, beside) == 1);
     CHECK(says("clearance", task, beside) == "The group does not hang above the furniture.");

@@ -1,4 +1,5 @@
 // The search against proven optima, from GLPK's branch and cut.
+#include "arrange/pack_until.h"
 #include "arrange/packing_cases.h"
 #include "arrange/packing_model.h"
 
@@ -20,12 +21,6 @@ PackingGoal goal_of(std::uint64_t which) {
     return goal;
 }
 
-/// The best of a few short runs.
-double searched(const std::vector<Block>& blocks, const PackingGoal& goal) {
-    Random random(1);
-    return pack_several(blocks, goal, 16, 3000, random).front().cost;
-}
-
 void check_against_glpk(std::uint64_t seed, std::size_t count) {
     Random random(seed);
     const std::vector<Block> blocks = tests::random_blocks(count, seed % 2 == 0, random);
@@ -33,7 +28,7 @@ void check_against_glpk(std::uint64_t seed, std::size_t count) {
     CAPTURE(seed, count);
     const tests::Optimum optimum = tests::least_by_glpk(blocks, goal, 60);
     REQUIRE(optimum.proven);
-    CHECK(searched(blocks, goal) == Approx(optimum.cost).epsilon(1e-6));
+    CHECK(tests::best_of_runs(8, blocks, goal, 1).cost == Approx(optimum.cost).epsilon(1e-6));
 }
 
 }  // namespace

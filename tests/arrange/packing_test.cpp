@@ -1,3 +1,4 @@
+#include "arrange/pack_until.h"
 #include "arrange/packing_cases.h"
 
 #include <catch2/catch.hpp>
@@ -78,11 +79,6 @@ std::vector<Block> cut_rectangle(geometry::Size whole, std::size_t count, Random
     return blocks;
 }
 
-/// Stops at the question of this number.
-std::function<bool()> questions(int count) {
-    return [count]() mutable { return --count > 0; };
-}
-
 }  // namespace
 
 TEST_CASE("What a goal says of a box is the sum of its parts") {
@@ -140,36 +136,11 @@ TEST_CASE("The same seed packs the same, another seed not always") {
     };
     CHECK(packed(5) == packed(5));
     CHECK_FALSE(packed(5) == packed(6));
-    const auto until = [&] { return pack_until(blocks, kLeastArea, 5, 1, questions(6)); };
-    CHECK(until() == until());
-}
-
-TEST_CASE("A longer search is never worse, a helping thread does no harm") {
-    Random blocks_random(4);
-    const auto blocks = tests::random_blocks(15, true, blocks_random);
-    double before = std::numeric_limits<double>::infinity();
-    // Whole runs only grow better; a run that was broken off may have met something by chance, but
-    // less than its whole.
-    for (const int count : {1, 2, 4, 8, 16}) {
-        const Packing packing = pack_until(blocks, kLeastArea, 5, 1, questions(count));
-        CHECK(packing.cost <= before);
-        before = packing.cost;
-    }
-    const Packing helped = pack_until(blocks, kLeastArea, 5, 2, questions(16));
-    CHECK(apart(places_of(blocks, helped)));
-    CHECK(helped.cost <= before * 1.05);
-}
-
-TEST_CASE("A search whose asker throws ends its threads and hands the exception on") {
-    const std::vector<Block> blocks(6, Block{{200, 300}, true});
-    const auto throws = []() -> bool { throw std::runtime_error("enough"); };
-    CHECK_THROWS_AS(pack_until(blocks, kLeastArea, 1, 2, throws), std::runtime_error);
 }
 
 TEST_CASE("No blocks and one block are packed too") {
     Random random(1);
     CHECK(pack({}, kLeastArea, 100, random).box == geometry::Size{0, 0});
-    CHECK(pack_until({}, kLeastArea, 1, 1, questions(1)).at.empty());
     const std::vector<Block> one{{{300, 400}, true}};
     const Packing packing = pack(one, {.height = 1}, 100, random);
     CHECK(packing.box == geometry::Size{400, 300});
@@ -180,17 +151,16 @@ TEST_CASE("Blocks cut from a rectangle are put together again without any empty 
     Random random(7);
     for (std::size_t count = 2; count <= 7; ++count) {
         const std::vector<Block> blocks = cut_rectangle({1300, 900}, count, random);
-        const auto packings = pack_several(blocks, kLeastArea, 20, 4000, random);
+        const Packing packing = tests::best_of_runs(10, blocks, kLeastArea, count);
         CAPTURE(count);
-        CHECK(packings.front().box.area() == Approx(1300 * 900).epsilon(1e-9));
+        CHECK(packing.box.area() == Approx(1300 * 900).epsilon(1e-9));
     }
 }
 
 TEST_CASE("Known by hand: four equal squares, a row under a low ceiling, a wanted proportion") {
-    Random random(1);
     const std::vector<Block> squares(4, Block{{200, 200}, false});
     const auto box = [&](const PackingGoal& goal) {
-        return pack_several(squares, goal, 4, 1000, random).front().box;
+        return tests::best_of_runs(4, squares, goal, 1).box;
     };
     CHECK(box({.width = 1, .height = 1}) == geometry::Size{400, 400});
     CHECK(box({.width = 1, .over = 10, .height_free = 250}) == geometry::Size{800, 200});
@@ -198,18 +168,13 @@ TEST_CASE("Known by hand: four equal squares, a row under a low ceiling, a wante
     CHECK(box({.area = 1, .shape = 1000, .proportion = 0.25}) == geometry::Size{200, 800});
 }
 
-TEST_CASE("Several packings differ, the best first") {
+TEST_CASE("A dozen frames fill a box of the wanted proportion") {
     Random random(2);
     const auto blocks = tests::random_blocks(12, false, random);
-    const PackingGoal goal{.area = 1, .shape = 300, .proportion = 1.5};
-    const auto packings = pack_several(blocks, goal, 6, 2000, random);
-    CHECK(packings.size() == 6);
-    for (std::size_t i = 1; i < packings.size(); ++i) {
-        CHECK(packings[i - 1].cost <= packings[i].cost);
-        CHECK_FALSE(packings[i - 1].at == packings[i].at);
-    }
-    CHECK(packings.front().box.width / packings.front().box.height == Approx(1.5).epsilon(0.1));
-    CHECK(tests::area_of(blocks) / packings.front().box.area() > 0.85);
+    const PackingGoal goal{.area = 1, .shape = 1000, .proportion = 1.5};
+    const Packing packing = tests::best_of_runs(4, blocks, goal, 2);
+    CHECK(packing.box.width / packing.box.height == Approx(1.5).epsilon(0.1));
+    CHECK(tests::area_of(blocks) / packing.box.area() > 0.85);
 }
 
 TEST_CASE("The public sets come within a few percent of the best listed after a fixed effort") {
@@ -219,8 +184,7 @@ TEST_CASE("The public sets come within a few percent of the best listed after a 
     for (const auto& [name, best] : listed) {
         const auto blocks = tests::public_blocks(name);
         REQUIRE(blocks.size() >= 9);
-        Random random(1);
         CAPTURE(name);
-        CHECK(pack_several(blocks, kLeastArea, 10, 20000, random).front().cost <= best * 1.03);
+        CHECK(tests::best_of_runs(10, blocks, kLeastArea, 1).cost <= best * 1.03);
     }
 }

@@ -14,7 +14,6 @@ using namespace wallwright::arrange;
 using test::add_item;
 using test::any_plan;
 using test::any_task;
-using test::bounds_of;
 
 namespace {
 

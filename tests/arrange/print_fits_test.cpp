@@ -22,6 +22,13 @@ wall::Project with_prints(std::initializer_list<wall::Size> sizes) {
     return project;
 }
 
+/// The usual frame for a sheet of this size.
+wall::Frame frame_for(wall::Size sheet) {
+    wall::Project project;
+    project.own.sizes = {{"sheet", sheet, "", {}}};
+    return standard_frames(project, {}).front().frame;
+}
+
 }  // namespace
 
 TEST_CASE("A frame for a size takes a sheet of that size") {

@@ -60,11 +60,4 @@ inline Plan any_plan(const Task& task, Pattern pattern, std::size_t rows, Random
     return plan;
 }
 
-inline WallRect bounds_of(const Layout& layout) {
-    WallRect bounds = layout.front().place;
-    for (const Spot& spot : layout)
-        bounds = geometry::hull(bounds, spot.place);
-    return bounds;
-}
-
 }  // namespace wallwright::arrange::test

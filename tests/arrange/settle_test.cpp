@@ -12,7 +12,6 @@ using namespace wallwright;
 using namespace wallwright::arrange;
 using test::add_fixed;
 using test::add_item;
-using test::bounds_of;
 
 namespace {
 

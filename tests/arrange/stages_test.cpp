@@ -75,12 +75,27 @@ TEST_CASE("At a stage those of later ones wait") {
     }
 }
 
-TEST_CASE("A second growth counts its stages on from the first") {
-    wall::Project project = grown(growing::row_over_sofa(2)).after;
+TEST_CASE("Growth starts without the stages from before") {
+    const Grown wall = grown(growing::row_over_sofa(5));
+    CHECK(growth_start(wall.after) == wall.before);
+    CHECK(growth_start(wall.before) == wall.before);
+}
+
+TEST_CASE("A second growth counts its stages from 1 and leaves pinned pieces where they are") {
+    wall::Project project = grown(growing::row_over_sofa(4)).after;
     scenes::add_waiting(project, "late", {240, 300});
-    const wall::Project after = grown(std::move(project)).after;
+    wall::Piece& pinned = *wall::find_in(project.pieces, {"new2"});
+    pinned.pinned = true;
+    const auto place = pinned.at;
+    const wall::Project after = grown(growth_start(project)).after;
+    CHECK(wall::faults(after).empty());
     CHECK(last_stage(after) == 2);
-    CHECK(wall::find_in(after.pieces, {"late"})->stage == 2);
+    for (const char* id : {"new1", "new3", "new4", "late"})
+        CHECK(wall::find_in(after.pieces, {id})->stage > 0);
+    const wall::Piece& still = *wall::find_in(after.pieces, {"new2"});
+    CHECK(still.at == place);
+    CHECK(still.pinned);
+    CHECK(still.stage == 0);
 }
 
 TEST_CASE("A wall that has not grown has no stage") {

@@ -25,11 +25,28 @@ TEST_CASE("What hangs far apart is two groups, from left to right") {
     CHECK(groups[1].size() == 3);
 }
 
-TEST_CASE("The distance between rectangles is that of their nearest points") {
-    const WallRect one = WallRect::at({0, 0}, {100, 100});
-    CHECK(distance_between(one, WallRect::at({140, 20}, {50, 50})) == Approx(40));
-    CHECK(distance_between(one, WallRect::at({130, 140}, {50, 50})) == Approx(50));
-    CHECK(distance_between(one, WallRect::at({50, 50}, {100, 100})) == 0);
+TEST_CASE("The distance to a layout is that to its nearest piece") {
+    const Layout two{{0, WallRect::at({0, 0}, {100, 100})},
+                     {1, WallRect::at({500, 0}, {100, 100})}};
+    CHECK(distance_between(two, WallRect::at({640, 20}, {50, 50})) == Approx(40));
+    CHECK(distance_between(two, WallRect::at({130, 140}, {50, 50})) == Approx(50));
+}
+
+TEST_CASE("A place leads on by its share of the way to within the gap of the target") {
+    Task task;
+    task.gap = 60;
+    const Layout pieces{{0, WallRect::at({0, 0}, {100, 100})}};
+    const WallRect target = WallRect::at({1160, 0}, {100, 100});
+    const auto led = [&](double x) {
+        return leads_on(task, pieces, WallRect::at({x, 0}, {100, 100}), target);
+    };
+    CHECK(led(250) == Approx(0.25));
+    CHECK(led(1000) == 1);
+    CHECK(led(1030) == 1);
+    CHECK(led(-160) == 0);
+    CHECK(leads_on(task, pieces, WallRect::at({250, 0}, {100, 100}), std::nullopt) == 0);
+    const WallRect reached = WallRect::at({160, 0}, {100, 100});
+    CHECK(leads_on(task, pieces, WallRect::at({160, 0}, {100, 100}), reached) == 0);
 }
 
 TEST_CASE("A place touches where it faces a piece at the gap by a quarter of the shorter side") {

@@ -6,6 +6,20 @@
 using namespace wallwright;
 using namespace wallwright::arrange;
 
+TEST_CASE("The bounds of spots hold them all") {
+    const Layout two{{0, WallRect::at({0, 50}, {100, 100})}, {1, WallRect::at({500, 0}, {60, 80})}};
+    CHECK(bounds_of(two) == WallRect{{0, 0}, {560, 150}});
+    CHECK(bounds_of(Layout{two.back()}) == two.back().place);
+}
+
+TEST_CASE("The layout of a project has what is on the wall, numbered as the task does") {
+    wall::Project project = scenes::wall_of(3600, 2400);
+    scenes::add_waiting(project, "dune", {500, 400});
+    scenes::add_piece(project, "kelp", {1000, 1300}, {300, 400});
+    CHECK(layout_of(project) == Layout{{1, WallRect::at({1000, 1300}, {300, 400})}});
+    CHECK(task_for(project).items[1].id == wall::PieceId{"kelp"});
+}
+
 TEST_CASE("Hung and pinned pieces stay, planned and waiting ones are free") {
     wall::Project project = scenes::wall_of(4000, 2500);
     scenes::add_hung(project, "hung", {500, 1300}, {300, 400});

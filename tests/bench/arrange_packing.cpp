@@ -1,5 +1,6 @@
 #include "bench/arrange_packing.h"
 
+#include "arrange/pack_until.h"
 #include "arrange/packing_cases.h"
 #include "arrange/packing_model.h"
 #include "bench/median.h"
@@ -39,7 +40,7 @@ constexpr PublicSet kPublicSets[] = {
 
 void public_set(const PublicSet& set, double seconds) {
     const std::vector<Block> blocks = tests::public_blocks(set.name);
-    const Packing best = pack_until(blocks, kLeastArea, 1, 2, for_seconds(seconds));
+    const Packing best = tests::pack_until(blocks, kLeastArea, 1, 2, for_seconds(seconds));
     const double area = best.box.area() / set.unit;
     const double full = tests::area_of(blocks) / best.box.area();
     std::printf("%-11s %10.4f  full %6.2f %%  best listed %10.8g  ratio %6.4f", set.name, area,
@@ -77,9 +78,8 @@ void against_glpk(double seconds) {
             double ours = 0;
             const double theirs_ms = median_ms(
                 1, [&] { optimum = tests::least_by_glpk(blocks, kHalfPerimeter, seconds); });
-            const double ours_ms = median_ms(1, [&] {
-                ours = pack_several(blocks, kHalfPerimeter, 20, 20000, random).front().cost;
-            });
+            const double ours_ms = median_ms(
+                1, [&] { ours = tests::best_of_runs(12, blocks, kHalfPerimeter, 1).cost; });
             std::printf("%zu blocks%s  %7.1f in %6.1f ms   GLPK %7.1f in %8.1f ms%s\n", count,
                         may_turn ? ", turning" : "         ", ours, ours_ms, optimum.cost,
                         theirs_ms, optimum.proven ? ", proven" : "");

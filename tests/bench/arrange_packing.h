@@ -4,7 +4,7 @@
 namespace wallwright::bench {
 
 void packings_a_second();
-/// Each set for so long, on two threads.
+/// Each set for so long, and to the end of the runs begun then, on two threads.
 void public_sets(double seconds);
 void against_glpk(double seconds);
 

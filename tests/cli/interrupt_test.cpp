@@ -82,6 +82,18 @@ TEST_CASE("A signal that was ignored before stays so") {
     CHECK(handler_of(SIGINT) == SIG_IGN);
 }
 
+TEST_CASE("A signal that is heard leaves the other one ignored when it was") {
+    const KeptHandling kept_interrupt(SIGINT);
+    const KeptHandling kept_terminate(SIGTERM);
+    std::signal(SIGINT, SIG_IGN);
+    std::signal(SIGTERM, SIG_DFL);
+    const Interrupt interrupt;
+    std::raise(SIGTERM);
+    CHECK(interrupt.asked());
+    CHECK(handler_of(SIGINT) == SIG_IGN);
+    CHECK(handler_of(SIGTERM) == SIG_DFL);
+}
+
 TEST_CASE("Ctrl-C while arranging writes the best layouts so far") {
     const ScratchFolder scratch;
     InTerminal program({WW_PROGRAM, "arrange", kStair, "--seconds", kVeryLong, "-o",

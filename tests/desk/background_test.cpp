@@ -1,6 +1,10 @@
 #include "desk/background.h"
 
+#include "desk/broke_off.h"
+
 #include <catch2/catch.hpp>
+
+#include <stdexcept>
 
 using wallwright::desk::Background;
 
@@ -70,6 +74,35 @@ TEST_CASE("Another start ends what runs and forgets its answer") {
     wait_for(work);
     CHECK(work.take() == 6);
     CHECK(work.done() == 1);
+}
+
+TEST_CASE("What work throws is told, once, and its first answer can still be taken") {
+    Count work;
+    work.start([](const Count::Tell& tell) -> int {
+        tell(0.5, 3);
+        throw std::runtime_error("no memory left");
+    });
+    wait_for(work);
+    CHECK(work.take() == 3);
+    CHECK(work.take_failure() == "no memory left");
+    CHECK_FALSE(work.take_failure());
+}
+
+TEST_CASE("Another start forgets what the work before it threw") {
+    Count work;
+    work.start([](const Count::Tell&) -> int { throw std::runtime_error("no memory left"); });
+    wait_for(work);
+    work.start([](const Count::Tell&) { return 7; });
+    wait_for(work);
+    CHECK_FALSE(work.take_failure());
+    CHECK(work.take() == 7);
+}
+
+TEST_CASE("The person is told what broke off, and that the wall is as it was") {
+    const wallwright::desk::Notice told = wallwright::desk::broke_off("The growth", "no memory");
+    CHECK(told.is_problem);
+    CHECK(told.text ==
+          "The growth broke off (no memory). The wall is as it was; save it and try again.");
 }
 
 TEST_CASE("Work ends with what holds it") {

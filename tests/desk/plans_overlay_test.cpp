@@ -1,5 +1,6 @@
 #include "desk/plans_overlay.h"
 
+#include "draw/labels.h"
 #include "growing.h"
 
 #include <catch2/catch.hpp>
@@ -36,7 +37,7 @@ std::vector<Path> of_type(const WallShapes& shapes, LineType type) {
     return found;
 }
 
-Suggestions found_for(const Session& session) {
+Suggestions found_for(Session& session) {
     Suggestions suggestions;
     suggestions.start(session);
     wait_for([&] {
@@ -49,7 +50,7 @@ Suggestions found_for(const Session& session) {
 }  // namespace
 
 TEST_CASE("A dotted curve leads from the nearest piece to the target and says so") {
-    const WallShapes shapes = target_overlay(Session(growing_wall()), kScale);
+    const WallShapes shapes = target_overlay(Session(growing_wall()), {}, kScale);
     const auto curves = of_type(shapes, LineType::dotted);
     REQUIRE(curves.size() == 1);
     CHECK(curves[0].start.x > 1660);
@@ -59,13 +60,33 @@ TEST_CASE("A dotted curve leads from the nearest piece to the target and says so
     CHECK(curves[0].steps.at(0).controls->first.y > curves[0].start.y);
     const auto words = all<Text>(shapes);
     REQUIRE(words.size() == 1);
-    CHECK(words[0].text == "grows toward the Floor lamp");
+    CHECK(words[0].text == "grows toward Floor lamp");
+}
+
+TEST_CASE("What the curve says stays clear of the figures on the wall, or is left out") {
+    const Session session(growing_wall());
+    const auto alone = all<Text>(target_overlay(session, {}, kScale));
+    REQUIRE(alone.size() == 1);
+    const Rect<Wall> taken = draw::estimated_box(alone[0], kScale);
+    Text figure = alone[0];
+    figure.text = "60";
+    const auto beside = all<Text>(target_overlay(session, {figure}, kScale));
+    REQUIRE(beside.size() == 1);
+    CHECK_FALSE(geometry::overlaps(draw::estimated_box(beside[0], kScale),
+                                   draw::estimated_box(figure, kScale)));
+    WallShapes figures;
+    for (double y = taken.min.y - 2000; y < taken.max.y + 3000; y += taken.height() / 2) {
+        figure.at.y = y;
+        figures.emplace_back(figure);
+    }
+    CHECK(all<Text>(target_overlay(session, figures, kScale)).empty());
+    CHECK(of_type(target_overlay(session, figures, kScale), LineType::dotted).size() == 1);
 }
 
 TEST_CASE("The curve bends upward to the left as well") {
     wall::Project project = growing_wall();
     project.target = Point<Wall>{50, 1500};
-    const auto curves = of_type(target_overlay(Session(project), kScale), LineType::dotted);
+    const auto curves = of_type(target_overlay(Session(project), {}, kScale), LineType::dotted);
     REQUIRE(curves.size() == 1);
     CHECK(curves[0].steps.at(0).to.x < 800);
     CHECK(curves[0].steps.at(0).controls->first.y > 1500);
@@ -74,21 +95,21 @@ TEST_CASE("The curve bends upward to the left as well") {
 TEST_CASE("Without a target, or once it is reached, there is no curve") {
     wall::Project project = growing_wall();
     project.target.reset();
-    CHECK(target_overlay(Session(project), kScale).empty());
+    CHECK(target_overlay(Session(project), {}, kScale).empty());
     project.target = Point<Wall>{1000, 1500};
-    CHECK(of_type(target_overlay(Session(project), kScale), LineType::dotted).empty());
+    CHECK(of_type(target_overlay(Session(project), {}, kScale), LineType::dotted).empty());
 }
 
 TEST_CASE("A point to grow to has a ring, a part of the wall a dotted box") {
     wall::Project project = growing_wall();
     project.target = Point<Wall>{1000, 1500};
-    CHECK(all<Path>(target_overlay(Session(project), kScale)).size() == 1);
+    CHECK(all<Path>(target_overlay(Session(project), {}, kScale)).size() == 1);
     project.target = Rect<Wall>{{3000, 1800}, {3800, 2300}};
-    CHECK(of_type(target_overlay(Session(project), kScale), LineType::dotted).size() == 2);
+    CHECK(of_type(target_overlay(Session(project), {}, kScale), LineType::dotted).size() == 2);
 }
 
 TEST_CASE("Each suggestion has a dashed frame at its place with its number") {
-    const Session session(growing_wall());
+    Session session(growing_wall());
     const Suggestions suggestions = found_for(session);
     const std::size_t count = suggestions.list().size();
     REQUIRE(count > 1);
@@ -102,7 +123,7 @@ TEST_CASE("Each suggestion has a dashed frame at its place with its number") {
 }
 
 TEST_CASE("The suggestion pointed out lies on top, filled and with a thicker line") {
-    const Session session(growing_wall());
+    Session session(growing_wall());
     Suggestions suggestions = found_for(session);
     REQUIRE(suggestions.list().size() > 1);
     suggestions.point_out(0);

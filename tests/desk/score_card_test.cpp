@@ -16,15 +16,19 @@ TEST_CASE("A wall with pieces has a line for every measure in order, with what a
     REQUIRE(card.lines.size() == measures.size());
     double sum = 0;
     double weights = 0;
+    std::size_t idle = 0;
     for (std::size_t i = 0; i < measures.size(); ++i) {
         const ScoreLine& line = card.lines[i];
         CHECK(line.measure == &measures[i]);
         CHECK(line.weight == measures[i].usual_weight);
         CHECK_FALSE(line.says.empty());
-        sum += line.weight * line.value;
-        weights += line.weight;
+        if (!line.applies)
+            ++idle;
+        sum += line.applies ? line.weight * line.value : 0;
+        weights += line.applies ? line.weight : 0;
     }
     CHECK(card.total == Approx(100 * sum / weights));
+    CHECK(idle > 0);  // Nothing is wished.
 }
 
 TEST_CASE("A wall with nothing on it has no score") {

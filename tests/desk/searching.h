@@ -15,7 +15,7 @@ inline arrange::ArrangeOptions few_rounds() {
     return options;
 }
 
-inline void wait_for(LayoutChoice& choice, const Session& session) {
+inline void wait_for(LayoutChoice& choice, Session& session) {
     while (choice.is_searching())
         std::this_thread::yield();
     choice.update(session);

@@ -1,7 +1,7 @@
 #include "desk/wall_picture.h"
 
 #include "edits/edit.h"
-#include "support/scenes.h"
+#include "searching.h"
 
 #include <catch2/catch.hpp>
 
@@ -10,6 +10,20 @@ using namespace wallwright::desk;
 using namespace wallwright::scenes;
 
 namespace {
+
+using geometry::Rect;
+using geometry::Wall;
+
+/// What would be drawn of the wall with that layout.
+Rect<Wall> extent_with(const Session& session, const LayoutChoice& choice, std::size_t rank,
+                       double scale) {
+    const Session laid_out(
+        arrange::with_layout(session.kept(), choice.task(), choice.layouts()[rank].candidate.layout)
+            .value());
+    WallPicture picture;
+    refresh(picture, laid_out, Step::arrange, scale);
+    return picture.drawing.extent;
+}
 
 Session some_wall() {
     wall::Project project = wall_of(3600, 2400);
@@ -41,4 +55,27 @@ TEST_CASE("Waiting pieces are where the drawing has them, below the wall") {
     CHECK(picture.waiting.front().place.top() < 0);
     CHECK(picture.waiting.front().place.width() == Approx(200));
     CHECK(picture.drawing.extent.contains(picture.waiting.front().place.min));
+}
+
+TEST_CASE("A viewer should see all of each layout to choose from, as long as they may be shown") {
+    constexpr double kScale = 0.05;
+    wall::Project project = wall_of(3600, 2400);
+    for (const char* id : {"kelp", "dune", "moss", "tide"})
+        add_waiting(project, id, {400, 300});
+    Session session(project);
+    LayoutChoice choice;
+    choice.options = few_rounds();
+    choice.search(session);
+    wait_for(choice, session);
+    REQUIRE_FALSE(choice.layouts().empty());
+    WallPicture picture;
+    refresh(picture, session, Step::arrange, kScale);
+    const Rect<Wall> extent = extent_of(picture, session, choice);
+    CHECK(extent.max.y > picture.drawing.extent.max.y);
+    for (std::size_t i = 0; i < choice.layouts().size(); ++i) {
+        const Rect<Wall> one = extent_with(session, choice, i, kScale);
+        CHECK(hull(extent, one) == extent);
+    }
+    choice.close(session);
+    CHECK(extent_of(picture, session, choice) == picture.drawing.extent);
 }

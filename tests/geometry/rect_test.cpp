@@ -23,6 +23,21 @@ TEST_CASE("Rectangles that only touch do not overlap") {
     CHECK(overlap_x(left, WallRect::at({160, 0}, {50, 50})) == -60);
 }
 
+TEST_CASE("The distance between rectangles is that of their nearest points") {
+    const auto one = WallRect::at({0, 0}, {100, 100});
+    CHECK(distance_between(one, WallRect::at({140, 20}, {50, 50})) == Approx(40));
+    CHECK(distance_between(WallRect::at({20, -90}, {50, 50}), one) == Approx(40));
+    CHECK(distance_between(one, WallRect::at({130, 140}, {50, 50})) == Approx(50));
+    CHECK(distance_between(one, WallRect::at({50, 50}, {100, 100})) == 0);
+    CHECK(distance_between(one, WallRect::at({100, 100}, {10, 10})) == 0);
+}
+
+TEST_CASE("Sizes are the same when both sides differ by rounding alone") {
+    CHECK(is_same_size({0.1 + 0.2, 400}, {0.3, 400}));
+    CHECK_FALSE(is_same_size({300, 400}, {400, 300}));
+    CHECK_FALSE(is_same_size({300, 400}, {300, 400.01}));
+}
+
 TEST_CASE("The hull is the least rectangle that holds both") {
     CHECK(hull(WallRect::at({0, 0}, {10, 10}), WallRect::at({50, -5}, {10, 10})) ==
           WallRect{{0, -5}, {60, 10}});

@@ -95,6 +95,23 @@ TEST_CASE("Only planned pieces with fixings are marked, numbered in the order of
     }
 }
 
+TEST_CASE("Each mark knows its piece's stage, and an earlier stage is marked first") {
+    Project project = scenes::wall_of(3600, 2400);
+    add(project, "kelp", {1000, 1300}, HangerType::strips).stage = 2;
+    add(project, "dune", {1460, 1300}, HangerType::strips).stage = 1;
+    MarksTable table = table_of(project);
+    REQUIRE(table.marks.size() == 4);
+    CHECK(table.marks[0].piece.text == "dune");
+    CHECK(table.marks[0].stage == 1);
+    CHECK(table.marks[3].stage == 2);
+    CHECK(has_stages(table));
+    for (wall::Piece& piece : project.pieces)
+        piece.stage = 0;
+    table = table_of(project);
+    CHECK(table.marks[0].stage == 0);
+    CHECK_FALSE(has_stages(table));
+}
+
 TEST_CASE("Marks are measured across from the datum's side") {
     Project project = scenes::wall_of(3600, 2400);
     add(project, "kelp", {1000, 1300}, HangerType::sawtooth);

@@ -54,6 +54,28 @@ TEST_CASE("What the stock covers is told beside all that there are in the drawer
     CHECK(found[0].in_drawer == 20);
 }
 
+TEST_CASE("What frames that are not bought yet need is counted apart") {
+    wall::Project project = three_pieces();
+    project.pieces[0].wished = true;
+    const std::vector<Hanging> hangings = hang_all(project, scenes::small_catalogue());
+    const std::vector<Need> today = needs(project, hangings);
+    const std::vector<Need> later = needs(project, hangings, Bought::not_yet);
+    REQUIRE(today.size() == 1);
+    REQUIRE(later.size() == 1);
+    CHECK(today[0].count == 4);
+    CHECK(later[0].count == 2);
+}
+
+TEST_CASE("A frame that is not bought yet takes what the others leave in the drawer") {
+    wall::Project project = three_pieces();
+    project.pieces[0].wished = true;
+    project.pieces[0].weighed = wall::Kilograms{2};
+    project.stock = {{{"hook_large"}, 5, {}}};
+    const std::vector<Hanging> hangings = hang_all(project, scenes::small_catalogue());
+    CHECK(needs(project, hangings)[0].from_stock == 4);
+    CHECK(needs(project, hangings, Bought::not_yet)[0].from_stock == 1);
+}
+
 TEST_CASE("A wall with nothing planned needs nothing") {
     CHECK(needs_of(scenes::wall_of(3000, 2400)).empty());
 }

@@ -38,11 +38,23 @@ wall::Project crowded(wall::Project project) {
     return project;
 }
 
+/// A piece a stage, every other one still to buy.
+wall::Project growing(wall::Project project) {
+    for (std::size_t i = 0; i < project.pieces.size(); ++i)
+        if (project.pieces[i].state == wall::PieceState::planned) {
+            project.pieces[i].stage = static_cast<int>(i + 1);
+            project.pieces[i].wished = i % 2 == 0;
+        }
+    return project;
+}
+
 std::vector<Wall> walls() {
     return {{"attic", scenes::attic_gallery()},
             {"attic, long titles, inches", long_titled(scenes::attic_gallery())},
             {"attic, level line", from_level_line(scenes::attic_gallery())},
             {"attic, crowded floor", crowded(scenes::attic_gallery())},
+            {"attic, growing", growing(scenes::attic_gallery())},
+            {"sixty, growing, long titles, inches", growing(long_titled(scenes::salon_of(60)))},
             {"five", scenes::salon_of(5)},
             {"sixty", scenes::salon_of(60)},
             {"sixty, long titles, inches", long_titled(scenes::salon_of(60))},

@@ -34,3 +34,18 @@ TEST_CASE("Each mark is a line with its piece's title and its place in mm") {
           "1,\"Kelp, lino\",screw,1150.00,1732.46,1.50,2.00\r\n"
           "2,gone,left hook,0.00,0.00,0.00,0.00\r\n");
 }
+
+TEST_CASE("On a wall that grows each line ends with the stage") {
+    wall::Project project = scenes::wall_of(3000, 2400);
+    scenes::add_piece(project, "kelp", {1000, 1400}, {300, 400});
+    scenes::add_piece(project, "dune", {1400, 1400}, {300, 400}).wished = true;
+    hanging::MarksTable table;
+    table.marks.resize(2);
+    table.marks[0].piece = wall::PieceId{"kelp"};
+    table.marks[1].piece = wall::PieceId{"dune"};
+    table.marks[1].stage = 2;
+    CHECK(marks_csv(project, table) ==
+          "mark,piece,what,across_mm,up_mm,across_error_mm,up_error_mm,stage\r\n"
+          "0,Kelp,,0.00,0.00,0.00,0.00,\r\n"
+          "0,Dune (not bought yet),,0.00,0.00,0.00,0.00,2\r\n");
+}

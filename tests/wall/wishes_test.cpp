@@ -108,6 +108,15 @@ TEST_CASE("A target is a thing that is there, a corner, or a place that can be m
               .starts_with("target/width_mm: 0 mm is no size"));
 }
 
+TEST_CASE("A thing is where the room has it, and nowhere when the room has none such") {
+    const Room room = small_wall().room;
+    CHECK(place_of(room, kSofa) == Rect<Wall>::at({500, 0}, {1900, 800}));
+    CHECK(place_of(room, ThingId(kSofa)) == place_of(room, kSofa));
+    CHECK(place_of(room, ThingId(kRadiator)) == Rect<Wall>::at({2600, 100}, {800, 600}));
+    CHECK_FALSE(place_of(room, ThingId(FixtureId{"sofa"})));
+    CHECK_FALSE(place_of(room, FurnitureId{"radiator"}));
+}
+
 TEST_CASE("Weights go from 0 to 10, each measure has one, and any name will do") {
     const auto fault_of = [](std::vector<MeasureWeight> weights) {
         return fault_after([&weights](Project& project) { project.weights = std::move(weights); });

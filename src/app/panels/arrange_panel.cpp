@@ -72,10 +72,10 @@ void arrange_panel(Ui& ui, State& state) {
     command_button(ui, session, desk::CommandId::even_gaps, ButtonLook::plain, -1);
     command_button(ui, session, desk::CommandId::centre_group, ButtonLook::plain, -1);
     command_button(ui, session, desk::CommandId::centre_over, ButtonLook::plain, -1);
+    wishes_list(ui, state);
     score_part(ui, state);
     if (section(ui, "arrange/wanted", "Gap and heights", true))
         style_rows(ui, session);
-    wishes_list(ui, state);
     growth_panel(ui, state);
     suggestions_panel(ui, state);
     groups_list(ui, session);

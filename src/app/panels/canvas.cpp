@@ -32,15 +32,23 @@ void refresh(const Ui& ui, State& state) {
     desk::refresh(state.picture, state.session, state.step, paper_scale(ui, state));
 }
 
+/// Grows when the first layouts are there, and when no more come.
+double stage_of_search(const desk::LayoutChoice& layouts) {
+    if (layouts.layouts().empty())
+        return 0;
+    return layouts.is_searching() ? 1 : 2;
+}
+
 /// When anything it depends on is another, but not under a hand that drags, nor for a preview.
 void keep_fitted(const Ui& ui, State& state, const Rect<Screen>& area) {
-    const std::array<double, 7> now = {static_cast<double>(state.session.version()),
+    const std::array<double, 8> now = {static_cast<double>(state.session.version()),
                                        static_cast<double>(state.step),
                                        ui.scale,
                                        area.min.x,
                                        area.min.y,
                                        area.max.x,
-                                       area.max.y};
+                                       area.max.y,
+                                       stage_of_search(state.layouts)};
     const bool is_passing = state.pointer.is_busy() || state.session.has_preview();
     if (!state.fitted || is_passing || now == state.fitted_for)
         return;
@@ -52,7 +60,7 @@ void keep_fitted(const Ui& ui, State& state, const Rect<Screen>& area) {
         refresh(ui, state);
         state.view.fit(state.picture.drawing.extent, inner);
     }
-    state.view.fit(desk::extent_of(state.picture, state.session), inner);
+    state.view.fit(desk::extent_of(state.picture, state.session, state.layouts), inner);
     state.fitted_for = now;
 }
 

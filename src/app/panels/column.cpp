@@ -2,6 +2,7 @@
 #include "app/scoped.h"
 
 #include <algorithm>
+#include <string>
 #include <utility>
 
 namespace wallwright::app {
@@ -33,6 +34,26 @@ void subject_panel(Ui& ui, State& state) {
         step_panel(ui, state);
 }
 
+/// What the column is about, by a name of its own.
+std::string subject_of(const State& state) {
+    const desk::Selection& selection = state.session.selection;
+    if (const auto piece = selection.one_piece())
+        return "piece/" + piece->text;
+    if (const auto furniture = selection.furniture())
+        return "furniture/" + furniture->text;
+    if (const auto fixture = selection.fixture())
+        return "fixture/" + fixture->text;
+    return selection.empty() ? std::to_string(static_cast<int>(state.step)) : "several";
+}
+
+/// Another subject begins at its top.
+void begin_at_top(Ui& ui, const State& state) {
+    std::string now = subject_of(state);
+    if (now != ui.memory.subject)
+        ImGui::SetScrollY(0);
+    ui.memory.subject = std::move(now);
+}
+
 /// The lower edge of the window pales: there is more below.
 void fade_out(const Ui& ui) {
     const ImVec2 from = ImGui::GetWindowPos();
@@ -49,6 +70,7 @@ void fade_out(const Ui& ui) {
 float subject(Ui& ui, State& state, float height) {
     ImGui::BeginChild("subject", {0, height}, false,
                       ImGuiWindowFlags_AlwaysUseWindowPadding | keys_for_fields());
+    begin_at_top(ui, state);
     ui.memory.focus_next_field = std::exchange(state.type_wanted, false);
     subject_panel(ui, state);
     ui.memory.focus_next_field = false;

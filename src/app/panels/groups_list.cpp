@@ -1,13 +1,10 @@
 #include "app/panels/groups_list.h"
 
 #include "app/scoped.h"
-#include "draw/letters.h"
 #include "rules/above_furniture.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace wallwright::app {
 
@@ -17,18 +14,6 @@ using spacing::Group;
 
 std::string length(double mm, units::LengthUnit unit) {
     return units::format_length(mm, unit);
-}
-
-/// "A, B, C and 4 more".
-std::string letters(const wall::Project& project, const Group& group) {
-    constexpr std::size_t kMost = 6;
-    std::string words;
-    const std::size_t shown = std::min(kMost, group.pieces.size());
-    for (std::size_t i = 0; i < shown; ++i)
-        words += (i == 0 ? "" : ", ") + draw::letter_of(project, group.pieces[i]);
-    if (shown < group.pieces.size())
-        words += fmt::format(" and {} more", group.pieces.size() - shown);
-    return words;
 }
 
 void own_rows(Ui& ui, const wall::Project& project, const Group& group) {
@@ -58,9 +43,8 @@ void furniture_rows(Ui& ui, units::LengthUnit unit, const rules::Above& above) {
 
 /// True when it was chosen.
 bool group_title(Ui& ui, const wall::Project& project, const Group& group, std::size_t index) {
-    const bool one = group.pieces.size() == 1;
-    const std::string words =
-        fmt::format("{} {}", one ? "Piece" : "Group", letters(project, group));
+    constexpr std::size_t kMostNamed = 3;
+    const std::string words = wall::titles_of(project, group.pieces, kMostNamed);
     ImGui::Dummy({0, ui.px(2)});
     bool chosen = false;
     {
@@ -69,7 +53,7 @@ bool group_title(Ui& ui, const wall::Project& project, const Group& group, std::
         chosen = ImGui::Selectable(fmt::format("{}##group", words).c_str());
         ui.probe.note(fmt::format("arrange/group/{}", index));
     }
-    tip(ui, one ? "Selects it." : "Selects its pieces.");
+    tip(ui, group.pieces.size() == 1 ? "Selects it." : "Selects its pieces.");
     return chosen;
 }
 

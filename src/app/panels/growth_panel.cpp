@@ -3,6 +3,7 @@
 #include "app/widgets.h"
 #include "desk/growth_target.h"
 #include "edits/wishes.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -19,7 +20,7 @@ std::vector<std::string> words_for(const wall::Project& project,
                                    const std::vector<wall::Target>& targets) {
     std::vector<std::string> words{"nothing yet"};
     for (const wall::Target& target : targets)
-        words.push_back(desk::words_of(project, target));
+        words.push_back(wall::title_of(project, target, project.unit));
     words.emplace_back(kByClick);
     return words;
 }
@@ -79,6 +80,7 @@ void grow_button(Ui& ui, State& state) {
         state.growth.is_running() ? "" : desk::GrowthChoice::hindrance(state.session)};
     switch (search_button(ui, said, state.growth.is_running(), state.growth.done())) {
         case SearchPress::begin:
+            state.layouts.close(state.session);  // They are for the wall without growth.
             state.growth.start(state.session);
             break;
         case SearchPress::end:

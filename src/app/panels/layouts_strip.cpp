@@ -20,6 +20,7 @@ using desk::RankedLayout;
 
 // px at a scale of 1.
 constexpr float kHeight = 142;
+constexpr float kFoldedAir = 8;  ///< Above and below its one line, together.
 constexpr float kEdge = 10;
 constexpr float kCell = 136;   ///< What says how the search goes.
 constexpr float kLeast = 112;  ///< Width of one layout.
@@ -35,8 +36,6 @@ struct Box {
 
 std::string state_words(const desk::LayoutChoice& choice) {
     const std::size_t count = choice.layouts().size();
-    if (choice.is_stale())
-        return "The wall has changed since.";
     if (choice.shown())
         return "Click or Enter takes it.";
     if (choice.is_searching())
@@ -44,6 +43,13 @@ std::string state_words(const desk::LayoutChoice& choice) {
     if (count == 0)
         return "There is no room for any piece.";
     return fmt::format("{} found", count == 1 ? "One" : std::to_string(count));
+}
+
+/// `width` as of button().
+void put_away_button(Ui& ui, State& state, float width) {
+    if (button(ui, "layouts/close", "Put away", "The wall stays as it is.", ButtonLook::plain,
+               width))
+        state.layouts.close(state.session);
 }
 
 /// How it goes, and what can be done about it.
@@ -67,8 +73,32 @@ void search_cell(Ui& ui, State& state) {
         try_layouts(state);
     else if (press == SearchPress::end)
         choice.stop();
-    if (button(ui, "layouts/close", "Put away", "The wall stays as it is.", ButtonLook::plain, -1))
-        choice.close(state.session);
+    put_away_button(ui, state, -1);
+}
+
+/// All that there is while the layouts are of another wall: one line.
+void stale_line(Ui& ui, State& state) {
+    ImGui::AlignTextToFramePadding();
+    {
+        const ScopedFont bold(ui.fonts.bold);
+        ImGui::TextUnformatted("Layouts");
+    }
+    ImGui::SameLine();
+    {
+        const ScopedColour quiet(ImGuiCol_Text, ui.theme().quiet_text);
+        ImGui::TextUnformatted("The wall has changed since.");
+    }
+    ui.probe.note("layouts/state");
+    ImGui::SameLine(0, ui.px(2 * kApart));
+    const std::string hindrance = desk::LayoutChoice::hindrance(state.session);
+    const std::string why = hindrance.empty() ? "To have the old ones again, undo what has changed."
+                                              : fmt::format("Not now: {}.", hindrance);
+    const bool again =
+        button(ui, "layouts/search", "Search again", why, ButtonLook::plain, 0, hindrance.empty());
+    ImGui::SameLine();
+    put_away_button(ui, state, 0);
+    if (again)
+        try_layouts(state);
 }
 
 std::string title_words(const RankedLayout& layout) {
@@ -80,8 +110,6 @@ std::string title_words(const RankedLayout& layout) {
 
 /// What its label does not say; empty for nothing.
 std::string why_words(const desk::LayoutChoice& choice, const RankedLayout& layout) {
-    if (choice.is_stale())
-        return "Not now: the wall has changed since. Undo that, or search again.";
     std::vector<std::string> titles;
     for (const arrange::Item& item : choice.task().items)
         if (std::ranges::find(layout.candidate.left_out, item.id) !=
@@ -139,7 +167,7 @@ class Strip {
             ImGui::InvisibleButton("layout", {width_, ImGui::GetContentRegionAvail().y});
         const Box box{ImGui::GetItemRectMin(), ImGui::GetItemRectMax()};
         const bool is_shown = choice_.shown() == rank;
-        ui_.probe.note(fmt::format("layouts/{}", rank + 1), !choice_.is_stale());
+        ui_.probe.note(fmt::format("layouts/{}", rank + 1));
         tip(ui_, why_words(choice_, layout));
         picture(box, layout, is_shown);
         label(box, layout, is_shown);
@@ -150,13 +178,10 @@ class Strip {
         ImDrawList& list = *ImGui::GetWindowDrawList();
         const Theme& theme = ui_.theme();
         const ImVec4 area{box.min.x, box.min.y, box.max.x, box.max.y - ui_.px(kLabel)};
-        const geometry::Rect<geometry::Screen> inner =
-            geometry::Rect<geometry::Screen>{{area.x, area.y}, {area.z, area.w}}.grown(-ui_.px(3));
-        const auto to_screen = desk::small_view(part_, inner, choice_.task().gap);
+        const auto to_screen = desk::small_view(
+            part_, choice_.task().wall, {{area.x, area.y}, {area.z, area.w}}, choice_.task().gap);
         paint_thumb(ui_, list, {choice_.wall(), choice_.task(), layout.candidate.layout, to_screen},
                     area);
-        if (choice_.is_stale())
-            list.AddRectFilled({area.x, area.y}, {area.z, area.w}, with_alpha(theme.panel, 0.6));
         const float line = is_shown ? ui_.px(3) : 1;
         list.AddRect({area.x + line / 2, area.y + line / 2}, {area.z - line / 2, area.w - line / 2},
                      is_shown ? theme.accent : theme.line, 0, 0, line);
@@ -166,7 +191,7 @@ class Strip {
 
     void label(const Box& box, const RankedLayout& layout, bool is_shown) {
         const ScopedFont font(is_shown ? ui_.fonts.bold : ui_.fonts.small);
-        const ImU32 ink = choice_.is_stale() ? ui_.theme().quiet_text : ui_.theme().text;
+        const ImU32 ink = ui_.theme().text;
         const std::string score = fmt::format("{:.0f}", layout.total);
         const float score_width = ImGui::CalcTextSize(score.c_str()).x;
         const float y = box.max.y - ui_.px(kLabel) + (ui_.px(kLabel) - ImGui::GetFontSize()) / 2;
@@ -209,7 +234,9 @@ class Strip {
 }  // namespace
 
 float layouts_height(const Ui& ui, const State& state) {
-    return state.step == desk::Step::arrange && state.layouts.is_open() ? ui.px(kHeight) : 0;
+    if (state.step != desk::Step::arrange || !state.layouts.is_open())
+        return 0;
+    return state.layouts.is_stale() ? ImGui::GetFrameHeight() + ui.px(kFoldedAir) : ui.px(kHeight);
 }
 
 void layouts_strip(Ui& ui, State& state) {
@@ -218,6 +245,11 @@ void layouts_strip(Ui& ui, State& state) {
     const float edge = ui.px(kEdge);
     const float cell = ui.px(kCell);
     ImGui::GetWindowDrawList()->AddLine(at, {at.x + size.x, at.y}, ui.theme().line);
+    if (state.layouts.is_stale()) {
+        state.layout_pointed_at.reset();
+        ImGui::SetCursorPos({edge, ui.px(kFoldedAir) / 2});
+        return stale_line(ui, state);
+    }
     ImGui::SetCursorPos({edge, edge - ui.px(2)});
     ImGui::BeginChild("search", {cell, size.y - edge}, false, ImGuiWindowFlags_NoScrollbar);
     search_cell(ui, state);

@@ -18,10 +18,13 @@ using desk::ScoreLine;
 constexpr float kBar = 84;  ///< px at a scale of 1, as is this.
 constexpr float kWeight = 54;
 constexpr float kMostWeight = 10;
+constexpr std::size_t kFew = 6;  ///< Measures that are shown until all are asked for.
 
 std::string why_of(const ScoreLine& line) {
-    return fmt::format("{}: {:.2f} of 1.\n{}\nSource: {}", line.measure->title, line.value,
-                       line.measure->formula, line.measure->source);
+    const std::string value = line.applies ? fmt::format("{:.2f} of 1", line.value)
+                                           : "nothing to judge on this wall, so it does not count";
+    return fmt::format("{}: {}.\n{}\nSource: {}", line.measure->title, value, line.measure->formula,
+                       line.measure->source);
 }
 
 /// Filled as far as the value goes, with a stroke there that can be seen without its colour.
@@ -38,6 +41,14 @@ void bar(const Ui& ui, double value) {
     ImGui::Dummy({width, ImGui::GetFrameHeight()});
 }
 
+/// In the place of a bar.
+void dash(const Ui& ui) {
+    const ImVec2 corner = ImGui::GetCursorScreenPos();
+    ImGui::GetWindowDrawList()->AddText({corner.x, corner.y + ImGui::GetStyle().FramePadding.y},
+                                        ui.theme().quiet_text, "–");
+    ImGui::Dummy({ui.px(kBar), ImGui::GetFrameHeight()});
+}
+
 /// The new weight while it is dragged or typed.
 std::optional<double> weight_field(Ui& ui, const std::string& name, double weight) {
     auto now = static_cast<float>(weight);
@@ -46,16 +57,17 @@ std::optional<double> weight_field(Ui& ui, const std::string& name, double weigh
                                           ImGuiSliderFlags_AlwaysClamp);
     ui.probe.note(name);
     tip(ui,
-        "How much it counts, from 0 to 10. Drag to the side, or double-click to type. The "
-        "layouts stand in the new order at once.");
+        "How much it counts, from 0 to 10. Drag to the side, or click to type. The layouts stand "
+        "in "
+        "the new order at once.");
     const double rounded = std::round(10 * static_cast<double>(now)) / 10;
     return changed && rounded != weight ? std::optional(rounded) : std::nullopt;
 }
 
 void title(Ui& ui, const ScoreLine& line, float width) {
     ImGui::AlignTextToFramePadding();
-    const ScopedColour ink(ImGuiCol_Text,
-                           line.weight > 0 ? ui.theme().text : ui.theme().quiet_text);
+    const ScopedColour ink(
+        ImGuiCol_Text, line.applies && line.weight > 0 ? ui.theme().text : ui.theme().quiet_text);
     ImGui::TextUnformatted(fitted(std::string(line.measure->title), width).c_str());
 }
 
@@ -73,7 +85,10 @@ void measure_row(Ui& ui, State& state, const ScoreLine& line) {
         title(ui, line, rest);
         ImGui::SameLine();
         ImGui::SetCursorPosX(left + rest + apart);
-        bar(ui, line.value);
+        if (line.applies)
+            bar(ui, line.value);
+        else
+            dash(ui);
     }
     ui.probe.note(name);
     tip(ui, why_of(line));
@@ -87,6 +102,13 @@ void measure_row(Ui& ui, State& state, const ScoreLine& line) {
         state.layouts.set_weight(state.session, *line.measure, *weight);
     if (let_go)
         state.session.end_burst();
+}
+
+void all_or_few(Ui& ui) {
+    bool& all = ui.memory.all_measures;
+    if (button(ui, "score/all", all ? "The first measures alone" : "All measures",
+               "The first are those that a tape can check. All of them count."))
+        all = !all;
 }
 
 void usual_weights(Ui& ui, desk::Session& session) {
@@ -110,12 +132,15 @@ void score_part(Ui& ui, State& state) {
     if (const auto shown = state.layouts.shown())
         words +=
             fmt::format(", {}", desk::title_of(state.layouts.layouts()[*shown].candidate.pattern));
-    // Unfolded of itself while there are layouts to judge; else it would push the rest out of sight.
+    // Unfolded of itself while there are layouts to judge; else it would push the rest out of
+    // sight.
     const bool judging = state.layouts.is_open();
     if (!section(ui, "score", (words + (judging ? "###judging" : "###score")).c_str(), judging))
         return;
-    for (const desk::ScoreLine& line : card.lines)
-        measure_row(ui, state, line);
+    const std::size_t shown = ui.memory.all_measures ? card.lines.size() : kFew;
+    for (std::size_t i = 0; i < std::min(shown, card.lines.size()); ++i)
+        measure_row(ui, state, card.lines[i]);
+    all_or_few(ui);
     usual_weights(ui, state.session);
 }
 

@@ -10,27 +10,12 @@
 
 namespace wallwright::app {
 
-namespace {
-
 using desk::CommandId;
-
-/// "Kelp, Dune and Tide".
-std::string titles(const wall::Project& project, const std::vector<wall::PieceId>& ids) {
-    std::string words;
-    for (std::size_t i = 0; i < ids.size(); ++i) {
-        if (i > 0)
-            words += i + 1 == ids.size() ? " and " : ", ";
-        words += wall::title_of(project, ids[i]);
-    }
-    return words;
-}
-
-}  // namespace
 
 void several_panel(Ui& ui, State& state) {
     desk::Session& session = state.session;
     const std::vector<wall::PieceId> ids = session.selection.pieces();
-    panel_title(ui, fmt::format("{} pieces", ids.size()), titles(session.project(), ids));
+    panel_title(ui, fmt::format("{} pieces", ids.size()), titles_of(session.project(), ids));
     if (state.step == desk::Step::arrange && ids.size() == 2) {
         heading(ui, "Wishes for layouts");
         pair_wishes(ui, state, ids[0], ids[1]);

@@ -27,6 +27,8 @@ constexpr float kNotch = 3.5F;
 constexpr float kHandle = 7;
 constexpr float kLeastApart = 10;  // of two labels
 
+constexpr std::size_t kMostNamed = 3;  // of the pieces that a stage adds
+
 /// Where the notches are on the screen.
 struct Track {
     float left = 0;
@@ -51,26 +53,16 @@ std::string label_of(int stage, bool is_short) {
     return is_short ? std::to_string(stage) : fmt::format("Stage {}", stage);
 }
 
-/// "Dune", "Dune and Kelp", "Dune, Kelp and 3 more".
-std::string titles_of(const wall::Project& project, const std::vector<wall::PieceId>& ids) {
-    const auto title = [&](std::size_t i) { return wall::title_of(project, ids[i]); };
-    if (ids.size() == 1)
-        return title(0);
-    if (ids.size() == 2)
-        return fmt::format("{} and {}", title(0), title(1));
-    return fmt::format("{}, {} and {} more", title(0), title(1), ids.size() - 2);
-}
-
 std::string words_of(const wall::Project& project, const StageFacts& facts, int stage) {
     std::string words = stage == 0 ? std::string("Today") : fmt::format("Stage {}", stage);
     if (!facts.adds.empty())
-        words += fmt::format(" adds {}", titles_of(project, facts.adds));
+        words += fmt::format(" adds {}", titles_of(project, facts.adds, kMostNamed));
     words += fmt::format("   ·   score {:.0f} of 100", facts.score);
     if (facts.finished)
         words += fmt::format("   ·   looks {:.0f} % finished", 100 * *facts.finished);
     if (!facts.to_target || !project.target)
         return words;
-    const std::string target = desk::words_of(project, *project.target);
+    const std::string target = wall::title_of(project, *project.target, project.unit);
     return *facts.to_target == 0
                ? fmt::format("{}   ·   has reached {}", words, target)
                : fmt::format("{}   ·   {} from {}", words,

@@ -1,11 +1,12 @@
 #include "app/panels/panels.h"
 #include "app/panels/search_button.h"
-#include "app/row.h"
+#include "app/scoped.h"
 #include "app/widgets.h"
 
 #include <fmt/format.h>
 
 #include <optional>
+#include <utility>
 
 namespace wallwright::app {
 
@@ -13,6 +14,12 @@ namespace {
 
 constexpr float kNumberWidth = 20;  ///< px at a scale of 1, as are these.
 constexpr float kPadding = 4;
+constexpr float kApart = 8;
+
+/// A search was begun whose list has not been shown yet.
+bool& is_list_awaited() {
+    return *ImGui::GetStateStorage()->GetBoolRef(ImGui::GetID("awaited"), false);
+}
 
 void look_button(Ui& ui, State& state) {
     desk::Suggestions& suggestions = state.suggestions;
@@ -27,6 +34,7 @@ void look_button(Ui& ui, State& state) {
         case SearchPress::begin:
             state.stages.leave(state.session);  // They are for the wall once all stages hang.
             suggestions.start(state.session);
+            is_list_awaited() = true;
             break;
         case SearchPress::end:
             suggestions.stop();
@@ -38,7 +46,7 @@ void look_button(Ui& ui, State& state) {
 
 struct Words {
     std::string number;
-    std::string title;  ///< "A3, 337 × 460 mm"
+    std::string title;  ///< "Frame for A3, outside 337 × 460 mm", in two lines.
     std::string totals;
     bool is_better = false;
     std::string reason;  ///< And the print that would fit.
@@ -48,33 +56,50 @@ Words words_of(const wall::Project& project, const arrange::Suggestion& suggesti
                std::size_t index) {
     const std::string print = desk::print_words(project, suggestion);
     return {std::to_string(index + 1),
-            fmt::format("{}, {}", desk::shop_name(suggestion.size_name),
+            fmt::format("Frame for {},\noutside {}", desk::shop_name(suggestion.size_name),
                         desk::outside_words(suggestion, project.unit)),
-            fmt::format("{:.0f} → {:.0f}", suggestion.before, suggestion.after),
+            fmt::format("{:.1f} → {:.1f}", suggestion.before, suggestion.after),
             suggestion.after > suggestion.before,
             print.empty() ? suggestion.reason : fmt::format("{} {}", suggestion.reason, print)};
 }
 
-float height_of(const Ui& ui, const Words& words, float width) {
-    const ScopedFont small(ui.fonts.small);
-    const float inner = width - ui.px(kNumberWidth);
-    return ImGui::CalcTextSize(words.reason.c_str(), nullptr, false, inner).y;
+/// How wide and high the words are, px, in as many lines as it takes.
+struct Extent {
+    float title_width = 0;
+    float title_height = 0;
+    float totals_width = 0;
+    float reason_width = 0;
+    float reason_height = 0;
+};
+
+float height_in(ImFont* font, const std::string& words, float width) {
+    const ScopedFont used(font);
+    return ImGui::CalcTextSize(words.c_str(), nullptr, false, width).y;
 }
 
-void draw(Ui& ui, const Words& words, ImVec2 at, float width) {
+Extent extent_of(const Ui& ui, const Words& words, float width) {
+    Extent extent;
+    extent.totals_width = ImGui::CalcTextSize(words.totals.c_str()).x;
+    extent.reason_width = width - ui.px(kNumberWidth);
+    extent.title_width = extent.reason_width - extent.totals_width - ui.px(kApart);
+    extent.title_height = height_in(ui.fonts.bold, words.title, extent.title_width);
+    extent.reason_height = height_in(ui.fonts.small, words.reason, extent.reason_width);
+    return extent;
+}
+
+void draw(Ui& ui, const Words& words, const Extent& extent, ImVec2 at) {
     ImDrawList& list = *ImGui::GetWindowDrawList();
     const Theme& theme = ui.theme();
     const float left = at.x + ui.px(kNumberWidth);
-    const float totals = ImGui::CalcTextSize(words.totals.c_str()).x;
     const float size = ImGui::GetFontSize();
     list.AddText(ui.fonts.bold, size, at, theme.accent, words.number.c_str());
-    const std::string title = fitted(words.title, width - totals - ui.px(kNumberWidth + 8));
-    list.AddText(ui.fonts.bold, size, {left, at.y}, theme.text, title.c_str());
-    list.AddText({at.x + width - totals, at.y}, words.is_better ? theme.good : theme.quiet_text,
-                 words.totals.c_str());
+    list.AddText(ui.fonts.bold, size, {left, at.y}, theme.text, words.title.c_str(), nullptr,
+                 extent.title_width);
+    list.AddText({left + extent.reason_width - extent.totals_width, at.y},
+                 words.is_better ? theme.good : theme.quiet_text, words.totals.c_str());
     list.AddText(ui.fonts.small, ui.fonts.small->FontSize,
-                 {left, at.y + ImGui::GetTextLineHeight() + ui.px(2)}, theme.quiet_text,
-                 words.reason.c_str(), nullptr, width - ui.px(kNumberWidth));
+                 {left, at.y + extent.title_height + ui.px(2)}, theme.quiet_text,
+                 words.reason.c_str(), nullptr, extent.reason_width);
 }
 
 /// True when it was pressed.
@@ -82,14 +107,14 @@ bool suggestion_item(Ui& ui, State& state, std::size_t index) {
     const ScopedId id(static_cast<int>(index));
     const Words words = words_of(state.session.kept(), state.suggestions.list()[index], index);
     const ImVec2 at = ImGui::GetCursorScreenPos();
-    const float width = ImGui::GetContentRegionAvail().x;
-    const float height = ImGui::GetTextLineHeight() + ui.px(2) + height_of(ui, words, width);
+    const Extent extent = extent_of(ui, words, ImGui::GetContentRegionAvail().x);
+    const float height = extent.title_height + ui.px(2) + extent.reason_height;
     const bool pressed = ImGui::Selectable("##suggestion", state.suggestions.pointed_out() == index,
                                            0, {0, height + ui.px(kPadding)});
     ui.probe.note(fmt::format("suggest/{}", index + 1));
     if (ImGui::IsItemHovered())
         state.suggestions.point_out(index);
-    draw(ui, words, {at.x, at.y + ui.px(kPadding / 2)}, width);
+    draw(ui, words, extent, {at.x, at.y + ui.px(kPadding / 2)});
     return pressed;
 }
 
@@ -112,11 +137,20 @@ void list_of(Ui& ui, State& state) {
         state.suggestions.take(state.session, *pressed);
 }
 
+/// Once a search has come to its end its list is brought into sight, which begins at `top`.
+void bring_into_sight(const desk::Suggestions& suggestions, float top) {
+    if (!suggestions.is_running() && std::exchange(is_list_awaited(), false) &&
+        !suggestions.list().empty())
+        ImGui::SetScrollFromPosY(top - ImGui::GetScrollY(), 0);
+}
+
 }  // namespace
 
 void suggestions_panel(Ui& ui, State& state) {
+    const float top = ImGui::GetCursorPosY();
     if (!section(ui, "suggest", "What to buy next", true))
         return;
+    bring_into_sight(state.suggestions, top);
     look_button(ui, state);
     if (state.suggestions.is_stale())
         hint(ui, "The wall is another now than the one that frames were found for.");

@@ -27,6 +27,10 @@ std::optional<double> clearance_above(const View& view) {
     return least && *least >= -geometry::kLengthEps ? least : std::nullopt;
 }
 
+bool above_furniture(const Task& task) {
+    return task.beneath.has_value();
+}
+
 double right_middle(const View& view) {
     const double wanted = view.task().centre_height;
     const std::optional<double> clear = clearance_above(view);

@@ -17,7 +17,7 @@ double value(const View& view) {
     if (!clear)
         return 1;
     const Beneath& beneath = *view.task().beneath;
-    if (*clear < beneath.clearance_least)
+    if (*clear < beneath.clearance_least - geometry::kLengthEps)
         return std::max(0.0, *clear) / beneath.clearance_least;
     const double over = std::max(0.0, *clear - beneath.clearance_most);
     return 1 / (1 + over / std::max(beneath.clearance_most, kLeastScale));
@@ -30,7 +30,7 @@ std::string says(const View& view, units::LengthUnit unit) {
     if (!clear)
         return "The group does not hang above the furniture.";
     const Beneath& beneath = *view.task().beneath;
-    return fmt::format("The lowest edge is {} above the furniture; {} is usual.",
+    return fmt::format("The lowest edge over the furniture is {} above it; {} is usual.",
                        units::format_length(*clear, unit),
                        range_words(beneath.clearance_least, beneath.clearance_most, unit));
 }
@@ -46,6 +46,7 @@ const Measure kClearance{
     2,
     value,
     says,
+    above_furniture,
 };
 
 }  // namespace wallwright::arrange

@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace wallwright::arrange {
 
 namespace {
@@ -16,6 +18,17 @@ Likeness likeness(const View& view, ColourOf colour) {
     return likeness_of(view, [&view, colour](std::size_t i, std::size_t j) {
         return difference_squared((view.*colour)(i), (view.*colour)(j)) < kAlike * kAlike;
     });
+}
+
+/// True when some two differ in colour.
+bool are_mixed(const Task& task) {
+    const auto differ = [&task](wall::Colour Item::*colour) {
+        return std::ranges::any_of(task.items, [&](const Item& item) {
+            return difference_squared(lab_of(item.*colour), lab_of(task.items.front().*colour)) >=
+                   kAlike * kAlike;
+        });
+    };
+    return differ(&Item::frame) || differ(&Item::picture);
 }
 
 double value(const View& view) {
@@ -47,6 +60,7 @@ const Measure kColours{
     0.5,
     value,
     says,
+    are_mixed,
 };
 
 }  // namespace wallwright::arrange

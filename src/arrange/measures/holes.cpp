@@ -11,7 +11,7 @@ namespace wallwright::arrange {
 namespace {
 
 /// Holes of this share of the area of the pieces spoil a group: our choice.
-constexpr double kSpoilt = 0.4;
+constexpr double kSpoilt = 0.25;
 
 /// What is between the two beyond the gap.
 double area_of_hole(const spacing::Facing& pair, double gap) {
@@ -41,9 +41,9 @@ const Measure kHoles{
     "holes",
     "No holes",
     "1 less the bare area between pieces that look at each other from farther apart than "
-    "neighbours, beyond the gap, over 0.4 of the area of the pieces",
+    "neighbours, beyond the gap, over a quarter of the area of the pieces",
     "common practice, no source",
-    4,
+    5,
     value,
     says,
 };

@@ -31,9 +31,16 @@ bool face(const View& view, std::size_t a, std::size_t b) {
 
 /// The less, the farther apart they are, as a share of the bounds' diagonal.
 double nearness(const View& view, std::size_t a, std::size_t b) {
-    const double x = std::max(0.0, -geometry::overlap_x(view.place(a), view.place(b)));
-    const double y = std::max(0.0, -geometry::overlap_y(view.place(a), view.place(b)));
-    return falling(std::hypot(x, y), std::hypot(view.bounds().width(), view.bounds().height()));
+    return falling(distance_between(view.place(a), view.place(b)),
+                   std::hypot(view.bounds().width(), view.bounds().height()));
+}
+
+/// Left and right of each other, over at least half the height of the smaller: what one calls side
+/// by side.
+bool are_side_by_side(const View& view, std::size_t a, std::size_t b) {
+    const double shared = geometry::overlap_y(view.place(a), view.place(b));
+    return face(view, a, b) &&
+           shared >= std::min(view.place(a).height(), view.place(b).height()) / 2;
 }
 
 /// Nothing about a piece that is not hung in this layout. One that hangs in another group is no
@@ -43,10 +50,10 @@ std::optional<double> kept_by_two(const View& view, const ItemWish& wish) {
     const std::optional<std::size_t> second = spot_of(view, wish.second);
     const bool apart = wish.kind == WishKind::apart;
     if (first && second) {
-        const bool are_neighbours = face(view, *first, *second);
-        if (are_neighbours == !apart)
-            return 1;
-        return apart ? 0 : kNearly * nearness(view, *first, *second);
+        if (apart)
+            return face(view, *first, *second) ? 0 : 1;
+        return are_side_by_side(view, *first, *second) ? 1
+                                                       : kNearly * nearness(view, *first, *second);
     }
     const bool one_here = first.has_value() != second.has_value();
     const Item& other = view.task().items[first ? wish.second : wish.first];
@@ -55,13 +62,15 @@ std::optional<double> kept_by_two(const View& view, const ItemWish& wish) {
     return std::nullopt;
 }
 
-/// The piece, or the gap around it, holds the group's middle.
+/// Its middle is near the group's, each way by so much of the group's size.
+constexpr double kInTheMiddle = 0.15;
+
 double kept_middle(const View& view, const WallRect& place) {
     const WallPoint middle = view.bounds().centre();
-    if (place.grown(view.task().gap / 2).contains(middle))
-        return 1;
     const double x = std::abs(place.centre().x - middle.x) / (view.bounds().width() / 2);
     const double y = std::abs(place.centre().y - middle.y) / (view.bounds().height() / 2);
+    if (std::max(x, y) <= 2 * kInTheMiddle)
+        return 1;
     return kNearly * falling(std::hypot(x, y), std::hypot(1, 1));
 }
 
@@ -123,8 +132,21 @@ std::string broken_words(const Task& task, const ItemWish& wish) {
     return fmt::format("{} is not where it was wished", first);
 }
 
+/// Wishes not to hang over a thing, which every layout keeps.
+std::size_t kept_clear(const View& view) {
+    std::size_t wishes = 0;
+    for (std::size_t i = 0; i < view.size(); ++i)
+        wishes += view.item(i).not_over.size();
+    return wishes;
+}
+
+bool any_wished(const Task& task) {
+    return !task.wishes.empty() ||
+           std::ranges::any_of(task.items, [](const Item& item) { return !item.not_over.empty(); });
+}
+
 std::string says(const View& view, units::LengthUnit /*unit*/) {
-    std::size_t judged = 0;
+    std::size_t judged = kept_clear(view);
     std::string broken;
     std::size_t broken_count = 0;
     for (const ItemWish& wish : view.task().wishes) {
@@ -154,6 +176,7 @@ const Measure kWishes{
     6,
     value,
     says,
+    any_wished,
 };
 
 }  // namespace wallwright::arrange

@@ -2,7 +2,6 @@
 #include "arrange/patterns/patterns.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 
 namespace wallwright::arrange {
@@ -11,20 +10,17 @@ namespace {
 
 using Rows = std::vector<std::vector<std::uint32_t>>;
 
-bool same(double a, double b) {
-    return std::abs(a - b) < geometry::kLengthEps;
-}
-
 bool has_one_height(const Task& task, const std::vector<std::uint32_t>& row) {
     return std::ranges::all_of(row, [&](std::uint32_t item) {
-        return same(task.items[item].size.height, task.items[row.front()].size.height);
+        return geometry::is_same_length(task.items[item].size.height,
+                                        task.items[row.front()].size.height);
     });
 }
 
 bool has_the_same_widths(const Task& task, const std::vector<std::uint32_t>& row,
                          const std::vector<std::uint32_t>& other) {
     return std::ranges::equal(row, other, [&](std::uint32_t a, std::uint32_t b) {
-        return same(task.items[a].size.width, task.items[b].size.width);
+        return geometry::is_same_length(task.items[a].size.width, task.items[b].size.width);
     });
 }
 

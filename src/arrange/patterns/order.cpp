@@ -18,7 +18,7 @@ struct Paired {
 };
 
 bool same_size(const Task& task, std::uint32_t a, std::uint32_t b) {
-    return task.items[a].size == task.items[b].size;
+    return is_same_size(task.items[a].size, task.items[b].size);
 }
 
 /// Pieces of one size first with each other, those left over with the next in size.

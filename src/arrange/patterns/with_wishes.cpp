@@ -12,10 +12,10 @@ namespace wallwright::arrange {
 namespace {
 
 double kept(const Task& task, const Plan& plan) {
-    static const Measure* const wishes = find_measure("wishes");
-    WW_EXPECT(wishes != nullptr, "wishes are measured");
+    static const Measure* const kMeasure = find_measure("wishes");
+    WW_EXPECT(kMeasure != nullptr, "wishes are measured");
     const std::optional<Layout> block = lay_out(task, plan);
-    return block ? wishes->value(View(task, *block)) : -1;
+    return block ? kMeasure->value(View(task, *block)) : -1;
 }
 
 std::set<std::uint32_t> wished(const Task& task) {

@@ -5,10 +5,10 @@
 #include "cli/layout_out.h"
 #include "cli/load.h"
 #include "cli/numbered.h"
+#include "cli/save.h"
 #include "cli/search.h"
 #include "cli/text_table.h"
-#include "store/files.h"
-#include "store/json_project.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -32,6 +32,7 @@ struct Arranged {
     arrange::Task task;
     std::vector<arrange::Candidate> layouts;
     std::vector<wall::Project> projects;
+    std::vector<std::vector<wall::Finding>> findings;  ///< Of each project.
     std::string aside;
 };
 
@@ -89,7 +90,11 @@ Result<Arranged> search(const ArrangeWords& words, const Loaded& loaded, Watch& 
     if (!options)
         return fail(options.error());
     Arranged arranged{
-        arrange::task_of(loaded.project, loaded.catalogue, arrange::Free::all_unfixed), {}, {}, {}};
+        arrange::task_of(loaded.project, loaded.catalogue, arrange::Free::all_unfixed),
+        {},
+        {},
+        {},
+        {}};
     if (arrange::free_items(arranged.task).empty())
         return fail(nothing_to_arrange(words, loaded.project));
     arranged.layouts =
@@ -103,6 +108,7 @@ Result<Arranged> search(const ArrangeWords& words, const Loaded& loaded, Watch& 
         auto project = arrange::with_layout(loaded.project, arranged.task, one.layout);
         if (!project)
             return fail(std::move(project.error()));
+        arranged.findings.push_back(rules::assess(*project, loaded.catalogue).findings);
         arranged.projects.push_back(std::move(*project));
     }
     return arranged;
@@ -111,8 +117,7 @@ Result<Arranged> search(const ArrangeWords& words, const Loaded& loaded, Watch& 
 /// What to say on standard error.
 Result<std::string> write(const ArrangeWords& words, const Loaded& loaded,
                           const Arranged& arranged) {
-    if (auto saved = store::write_file(words.out, store::write_project(arranged.projects.front()));
-        !saved)
+    if (auto saved = save(arranged.projects.front(), loaded, words.out); !saved)
         return fail(std::move(saved.error()));
     const std::string wrote = fmt::format("Wrote {}\n", words.out);
     if (words.all.empty())
@@ -147,8 +152,8 @@ std::string layouts_text(const Arranged& arranged, units::LengthUnit unit) {
                         fmt::format("{:.0f}", 100 * alignment_of(one.score)),
                         units::format_number(group.bounds.centre().y, unit),
                         units::format_number(group.bounds.width(), unit),
-                        units::format_number(group.bounds.height(), unit),
-                        points(one.score.total)});
+                        units::format_number(group.bounds.height(), unit), points(one.score.total),
+                        counts_text(arranged.findings[i])});
     }
     const std::string in(units::name_of(unit));
     return text_table({{"layout"},
@@ -159,7 +164,8 @@ std::string layouts_text(const Arranged& arranged, units::LengthUnit unit) {
                        {"centre " + in, Side::right},
                        {"width " + in, Side::right},
                        {"height " + in, Side::right},
-                       {"score", Side::right}},
+                       {"score", Side::right},
+                       {"findings"}},
                       rows);
 }
 
@@ -172,7 +178,7 @@ std::string text_of_arranged(const Loaded& loaded, const Arranged& arranged) {
         measures_text(best.score, view, loaded.shown));
     if (!best.left_out.empty())
         text += fmt::format("\nNo room for {}; waiting on the floor.\n",
-                            titles_text(loaded.project, best.left_out));
+                            titles_of(loaded.project, best.left_out));
     return text;
 }
 
@@ -181,6 +187,7 @@ Json json_of_arranged(const Loaded& loaded, const Arranged& arranged) {
     for (const arrange::Candidate& one : arranged.layouts) {
         const arrange::View view(arranged.task, one.layout);
         Json json = {{"number", layouts.size() + 1}, {"pattern", wall::name_of(one.pattern)}};
+        json["findings"] = json_of_counts(arranged.findings[layouts.size()]);
         json.update(json_of(one.score, view, loaded.shown));
         json["pieces"] = json_of(arranged.task, one.layout);
         json["left_out"] = json_of_ids(one.left_out);
@@ -203,7 +210,7 @@ Result<Answer> run_arrange(const ArrangeWords& words) {
     const auto wrote = write(words, *loaded, *arranged);
     if (!wrote)
         return fail(wrote.error());
-    const auto findings = rules::assess(arranged->projects.front(), loaded->catalogue).findings;
+    const std::vector<wall::Finding>& findings = arranged->findings.front();
     const std::string aside = loaded->aside + arranged->aside + *wrote;
     if (words.common.json)
         return Answer{text_of(json_of_arranged(*loaded, *arranged)), aside, status_of(findings)};

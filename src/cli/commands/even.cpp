@@ -3,9 +3,8 @@
 #include "cli/findings_text.h"
 #include "cli/json_out.h"
 #include "cli/load.h"
+#include "cli/save.h"
 #include "edits/edit.h"
-#include "store/files.h"
-#include "store/json_project.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -98,8 +97,7 @@ Result<Answer> even(const EvenWords& words) {
     const auto evened = arrange::even_wall(*wanted);
     if (!evened)
         return fail(evened.error());
-    if (const auto saved = store::write_file(words.out, store::write_project(evened->project));
-        !saved)
+    if (const auto saved = save(evened->project, *loaded, words.out); !saved)
         return fail(saved.error());
     const rules::Assessment after = rules::assess(evened->project, loaded->catalogue);
     const Status status = status_of(after.findings);

@@ -5,12 +5,11 @@
 #include "cli/layout_out.h"
 #include "cli/load.h"
 #include "cli/numbered.h"
+#include "cli/save.h"
 #include "cli/search.h"
 #include "cli/target_words.h"
 #include "cli/text_table.h"
 #include "edits/wishes.h"
-#include "store/files.h"
-#include "store/json_project.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -35,7 +34,6 @@ struct Grown {
     arrange::Task task;
     arrange::Growth growth;
     wall::Project project;
-    int first = 1;  ///< The number of the first new stage.
     std::string aside;
 };
 
@@ -59,61 +57,66 @@ Outcome can_grow(const GrowWords& words, const wall::Project& project, const arr
         return fail({words.common.file, "nothing is on the wall yet that could grow",
                      "arrange some pieces first: wallwright arrange", ""});
     if (arrange::free_items(task).empty())
-        return fail({words.common.file,
-                     fmt::format("no piece waits: all ({}) are on the wall", project.pieces.size()),
-                     "add those to come, or let wallwright suggest say which frame to buy", ""});
+        return fail(
+            {words.common.file,
+             fmt::format("no piece waits: all ({}) are on the wall", project.pieces.size()),
+             "set \"state\": \"waiting\" in the file for those that are to join later, or take "
+             "them "
+             "down in the app; add those to come, or let wallwright suggest say which frame "
+             "to buy",
+             ""});
     return {};
 }
 
-Problem no_stage(const GrowWords& words, const Watch& watch) {
-    if (watch.stopped())
-        return {words.common.file, "stopped before there was any stage", "give it more time", ""};
+Problem no_stage(const GrowWords& words) {
     return {words.common.file,
             "there is no place for any of the waiting pieces beside those on the wall",
             "look whether furniture and fixtures are where they stand, or move what hangs", ""};
 }
 
 Result<Grown> search(const GrowWords& words, const Loaded& loaded, Watch& watch) {
-    auto project = with_target(words, loaded);
-    if (!project)
-        return fail(std::move(project.error()));
-    Grown grown{arrange::task_of(*project, loaded.catalogue, arrange::Free::waiting_alone),
-                {},
-                {},
-                arrange::last_stage(*project) + 1,
-                {}};
-    if (auto can = can_grow(words, *project, grown.task); !can)
+    const auto aimed = with_target(words, loaded);
+    if (!aimed)
+        return fail(aimed.error());
+    const wall::Project project = arrange::growth_start(*aimed);
+    Grown grown{
+        arrange::task_of(project, loaded.catalogue, arrange::Free::waiting_alone), {}, {}, {}};
+    if (auto can = can_grow(words, project, grown.task); !can)
         return fail(std::move(can.error()));
     arrange::GrowOptions options;
     set_search(options, words.search);
     options.per_stage = words.per_stage;
     grown.growth =
-        arrange::grow(grown.task, arrange::place_of(project->room, *project->target).value(),
-                      options, [&watch](double done) { return watch.go_on(done, ""); });
+        arrange::grow(grown.task, arrange::place_of(project.room, *project.target).value(), options,
+                      [&watch](double done) { return watch.go_on(done, ""); });
     grown.aside = watch.end();
     if (grown.growth.stages.empty())
-        return fail(no_stage(words, watch));
-    auto with = arrange::with_growth(*project, grown.task, grown.growth);
+        return fail(no_stage(words));
+    auto with = arrange::with_growth(project, grown.task, grown.growth);
     if (!with)
         return fail(std::move(with.error()));
     grown.project = std::move(*with);
     return grown;
 }
 
-int number_of(const Grown& grown, std::size_t index) {
-    return grown.first + static_cast<int>(index);
+int number_of(std::size_t index) {
+    return 1 + static_cast<int>(index);
+}
+
+std::string finished_words(const arrange::Stage& stage) {
+    return stage.finished ? fmt::format("{:.0f} %", 100 * *stage.finished) : "-";
 }
 
 /// What to say on standard error.
 Result<std::string> write(const GrowWords& words, const Loaded& loaded, const Grown& grown) {
-    if (auto saved = store::write_file(words.out, store::write_project(grown.project)); !saved)
+    if (auto saved = save(grown.project, loaded, words.out); !saved)
         return fail(std::move(saved.error()));
     const std::string wrote = fmt::format("Wrote {}\n", words.out);
     if (words.stages.empty())
         return wrote;
-    Numbered stages{"stage", grown.first, {}};
+    Numbered stages{"stage", 1, {}};
     for (std::size_t i = 0; i < grown.growth.stages.size(); ++i)
-        stages.projects.push_back(arrange::at_stage(grown.project, number_of(grown, i)));
+        stages.projects.push_back(arrange::at_stage(grown.project, number_of(i)));
     auto all = write_numbered(words.stages, stages, loaded);
     return all ? Result<std::string>(wrote + *all) : all;
 }
@@ -130,11 +133,11 @@ std::vector<std::string> row_of(const Grown& grown, std::size_t index, const wal
     const wall::Rect<wall::Wall> place =
         wall::place_of(grown.project, *find(grown.project, id)).value();
     const bool last = id == stage.adds.back();
-    return {id == stage.adds.front() ? std::to_string(number_of(grown, index)) : "",
+    return {id == stage.adds.front() ? std::to_string(number_of(index)) : "",
             hang_words(grown.project, id),
             units::format_number(place.left(), unit),
             units::format_number(place.bottom(), unit),
-            last ? fmt::format("{:.0f} %", 100 * stage.finished) : "",
+            last ? finished_words(stage) : "",
             last ? units::format_number(stage.to_target, unit) : ""};
 }
 
@@ -146,7 +149,7 @@ std::string text_of_grown(const Loaded& loaded, const Grown& grown) {
             rows.push_back(row_of(grown, i, id, unit));
     const std::string in(units::name_of(unit));
     std::string text = fmt::format("Toward {}, in the order to hang:\n\n",
-                                   target_words(grown.project, *grown.project.target, unit)) +
+                                   title_of(grown.project, *grown.project.target, unit)) +
                        text_table({{"stage"},
                                    {"hang"},
                                    {"left " + in, Side::right},
@@ -157,20 +160,21 @@ std::string text_of_grown(const Loaded& loaded, const Grown& grown) {
     text +=
         "\nleft is from the wall's left end, bottom from the floor; finished: the score of the "
         "wall "
-        "after\nthe stage over the best found for the same pieces.\n";
+        "after\nthe stage over the best found for the same pieces, - where there was no time to "
+        "compare.\n";
     if (!grown.growth.left_out.empty())
         text += fmt::format("No place for {}; waiting on the floor.\n",
-                            titles_text(loaded.project, grown.growth.left_out));
+                            titles_of(loaded.project, grown.growth.left_out));
     return text;
 }
 
 Json json_of_stage(const Loaded& loaded, const Grown& grown, std::size_t index) {
     const arrange::Stage& stage = grown.growth.stages[index];
     const arrange::View view(grown.task, stage.layout);
-    Json json = {{"number", number_of(grown, index)},
-                 {"adds", json_of_ids(stage.adds)},
-                 {"finished", number(stage.finished)},
-                 {"to_target_mm", number(stage.to_target)}};
+    Json json = {{"number", number_of(index)}, {"adds", json_of_ids(stage.adds)}};
+    if (stage.finished)
+        json["finished"] = number(*stage.finished);
+    json["to_target_mm"] = number(stage.to_target);
     json.update(json_of(stage.score, view, loaded.shown));
     json["pieces"] = json_of(grown.task, stage.layout);
     return json;
@@ -180,7 +184,7 @@ Json json_of_grown(const Loaded& loaded, const Grown& grown) {
     Json stages = Json::array();
     for (std::size_t i = 0; i < grown.growth.stages.size(); ++i)
         stages.push_back(json_of_stage(loaded, grown, i));
-    return {{"toward", target_words(grown.project, *grown.project.target, loaded.shown)},
+    return {{"toward", title_of(grown.project, *grown.project.target, loaded.shown)},
             {"stages", stages},
             {"left_out", json_of_ids(grown.growth.left_out)}};
 }
@@ -217,7 +221,8 @@ void define(CLI::App& command, GrowWords& words) {
     command
         .add_option(
             "--toward", words.toward,
-            "Furniture or a fixture by its id, a corner (top_left, top_right, bottom_left, "
+            "Furniture or a fixture by its id or title, a corner (top_left, top_right, "
+            "bottom_left, "
             "bottom_right), or a point like 3800,1500; kept in the project, whose own it is "
             "otherwise")
         ->type_name("TARGET");
@@ -237,8 +242,8 @@ void add_grow(CLI::App& program, Chosen& chosen) {
     add_command<GrowWords>(
         program.add_subcommand(
             "grow",
-            "Plan how the waiting pieces join what hangs, stage by stage, toward "
-            "a place on the wall"),
+            "Plan how the waiting pieces join what hangs, stage by stage, toward a place on the "
+            "wall; stages from before are planned anew, but for pinned pieces"),
         chosen, define, run_grow);
 }
 

@@ -34,24 +34,36 @@ std::string datum_text(const wall::Datum& datum, units::LengthUnit unit) {
     broken_contract("every datum has its words", __FILE__, __LINE__);
 }
 
+std::vector<Column> mark_columns(const hanging::MarksTable& table, units::LengthUnit unit) {
+    const std::string in(units::name_of(unit));
+    const bool down = table.datum.height == wall::DatumHeight::ceiling;
+    std::vector<Column> columns{{"mark", Side::right},
+                                {"piece"},
+                                {"what to mark"},
+                                {fmt::format("across {}", in), Side::right},
+                                {fmt::format("{} {}", down ? "down" : "up", in), Side::right},
+                                {"expected error"}};
+    if (hanging::has_stages(table))
+        columns.insert(columns.begin(), {"stage", Side::right});
+    return columns;
+}
+
 std::string marks_text(const Loaded& loaded, const hanging::MarksTable& table) {
     const units::LengthUnit unit = loaded.shown;
+    const bool staged = hanging::has_stages(table);
     std::vector<std::vector<std::string>> rows;
-    for (const hanging::Mark& mark : table.marks)
+    for (const hanging::Mark& mark : table.marks) {
         rows.push_back(
-            {std::to_string(mark.number), title_of(loaded.project, mark.piece), mark.what,
+            {std::to_string(mark.number), title_to_hang(loaded.project, mark.piece), mark.what,
              units::format_number(mark.across, unit), units::format_number(mark.up, unit),
              "+-" + units::format_tolerance(std::max(mark.across_error, mark.up_error), unit)});
-    const std::string in(units::name_of(unit));
-    return fmt::format("Marks, {}:\n\n", datum_text(table.datum, unit)) +
-           text_table({{"mark", Side::right},
-                       {"piece"},
-                       {"what to mark"},
-                       {"across " + in, Side::right},
-                       {(table.datum.height == wall::DatumHeight::ceiling ? "down " : "up ") + in,
-                        Side::right},
-                       {"expected error"}},
-                      rows);
+        if (staged)
+            rows.back().insert(rows.back().begin(),
+                               mark.stage > 0 ? fmt::format("{}", mark.stage) : "now");
+    }
+    return fmt::format("Marks, {}:\n\n{}{}", datum_text(table.datum, unit),
+                       text_table(mark_columns(table, unit), rows),
+                       staged ? "\nMark and hang one stage at a time.\n" : "");
 }
 
 std::string checks_text(const Loaded& loaded, const hanging::MarksTable& table) {
@@ -65,7 +77,7 @@ std::string checks_text(const Loaded& loaded, const hanging::MarksTable& table) 
 std::vector<std::string> load_row(const Loaded& loaded, const hanging::Hanging& hanging) {
     const units::LengthUnit unit = loaded.shown;
     const std::string count = fmt::format("{} x {}", hanging.fixings.size(), hanging.fixing_title);
-    return {title_of(loaded.project, hanging.piece),
+    return {title_to_hang(loaded.project, hanging.piece),
             units::format_mass(hanging.mass.high, unit),
             hanging.fixings.empty() ? "none" : count,
             hanging.fixings.empty() ? "" : units::format_mass(hanging.fixings.front().rated, unit),
@@ -98,8 +110,17 @@ Json json_of_checks(const hanging::MarksTable& table) {
     return checks;
 }
 
-Json json_of_assessment(const rules::Assessment& assessment) {
-    return {{"pieces", json_of(assessment.hangings)},
+Json json_of_pieces(const wall::Project& project, const std::vector<hanging::Hanging>& hangings) {
+    Json pieces = json_of(hangings);
+    for (std::size_t i = 0; i < hangings.size(); ++i) {
+        const wall::Piece* piece = find(project, hangings[i].piece);
+        pieces[i]["wished"] = piece != nullptr && piece->wished;
+    }
+    return pieces;
+}
+
+Json json_of_assessment(const wall::Project& project, const rules::Assessment& assessment) {
+    return {{"pieces", json_of_pieces(project, assessment.hangings)},
             {"datum",
              {{"height", wall::name_of(assessment.marks.datum.height)},
               {"side", wall::name_of(assessment.marks.datum.side)}}},
@@ -115,7 +136,8 @@ Result<Answer> hang(const HangWords& words) {
     const rules::Assessment assessment = assess(*loaded);
     const Status status = status_of(assessment.findings);
     if (words.common.json)
-        return Answer{text_of(json_of_assessment(assessment)), loaded->aside, status};
+        return Answer{text_of(json_of_assessment(loaded->project, assessment)), loaded->aside,
+                      status};
     if (words.csv)
         return Answer{pages::marks_csv(loaded->project, assessment.marks), loaded->aside, status};
     return Answer{marks_text(*loaded, assessment.marks) + "\n" +

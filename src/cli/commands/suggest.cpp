@@ -3,10 +3,10 @@
 #include "cli/command.h"
 #include "cli/layout_out.h"
 #include "cli/load.h"
+#include "cli/save.h"
 #include "cli/search.h"
 #include "cli/text_table.h"
-#include "store/files.h"
-#include "store/json_project.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -27,6 +27,7 @@ struct SuggestWords {
 
 struct Suggested {
     std::vector<arrange::Suggestion> list;
+    std::size_t left_out = 0;  ///< Those that lower the score, where others raise it.
     std::string aside;
 };
 
@@ -44,7 +45,11 @@ Result<Suggested> search(const SuggestWords& words, const Loaded& loaded, Watch&
     };
     auto list = arrange::suggest(as_shown(loaded), loaded.catalogue, options,
                                  [&](double done) { return watch.go_on(done, "") && has_time(); });
-    return Suggested{std::move(list), watch.end()};
+    std::size_t left_out = 0;
+    if (!arrange::none_betters(list))
+        left_out = std::erase_if(
+            list, [](const arrange::Suggestion& one) { return one.after < one.before; });
+    return Suggested{std::move(list), left_out, watch.end()};
 }
 
 std::string fit_words(const wall::Project& project, const arrange::PrintFit& fit,
@@ -67,6 +72,29 @@ std::string reason_text(const wall::Project& project, const arrange::Suggestion&
     return text;
 }
 
+/// What stands below the list as a whole.
+std::string remarks(const Loaded& loaded, const Suggested& suggested) {
+    if (arrange::none_betters(suggested.list))
+        return "\nThe groups look finished as they are: each of these takes a little of the "
+               "score.\n";
+    std::string text;
+    if (suggested.list.size() > 1) {
+        const std::string target =
+            loaded.project.target
+                ? fmt::format(", and how far it leads toward {}",
+                              wall::title_of(loaded.project, *loaded.project.target, loaded.shown))
+                : "";
+        text += fmt::format(
+            "\nThe order goes by the score, how near the size is to its neighbours', whether a "
+            "waiting\nprint fits{}.\n",
+            target);
+    }
+    if (suggested.left_out > 0)
+        text +=
+            fmt::format("\nLeft out: {} more that would lower the score.\n", suggested.left_out);
+    return text;
+}
+
 std::string text_of_suggested(const Loaded& loaded, const Suggested& suggested) {
     if (suggested.list.empty())
         return "No frame of a usual size has a place beside what is on the wall.\n";
@@ -83,12 +111,8 @@ std::string text_of_suggested(const Loaded& loaded, const Suggested& suggested) 
         reasons += reason_text(loaded.project, one, rows.size(), unit);
     }
     const std::string in(units::name_of(unit));
-    const std::string finished =
-        arrange::none_betters(suggested.list)
-            ? "\nThe groups look finished as they are: each of these takes a little of the score.\n"
-            : "";
     return fmt::format("{}\n{}{}",
-                       text_table({{"frame"},
+                       text_table({{"no"},
                                    {"for"},
                                    {"width " + in, Side::right},
                                    {"height " + in, Side::right},
@@ -96,7 +120,7 @@ std::string text_of_suggested(const Loaded& loaded, const Suggested& suggested) 
                                    {"bottom " + in, Side::right},
                                    {"score"}},
                                   rows),
-                       reasons, finished);
+                       reasons, remarks(loaded, suggested));
 }
 
 Json json_of_fit(const arrange::PrintFit& fit) {
@@ -139,7 +163,7 @@ Result<std::string> write_wish(const SuggestWords& words, const Loaded& loaded,
     const auto project = arrange::with_suggestion(loaded.project, suggested.list[wish - 1]);
     if (!project)
         return fail(project.error());
-    if (auto saved = store::write_file(words.out, store::write_project(*project)); !saved)
+    if (auto saved = save(*project, loaded, words.out); !saved)
         return fail(std::move(saved.error()));
     return fmt::format("Wrote {}, with frame {} planned and to buy\n", words.out, wish);
 }

@@ -5,11 +5,11 @@
 
 #include <filesystem>
 
-namespace wallwright::desk {
+namespace wallwright::store {
 
 /// The project with the names of its prints' pictures, which start from the folder `from`, as they
 /// read from the folder `to`. Full paths stay.
 wall::Project with_pictures_from(wall::Project project, const std::filesystem::path& from,
                                  const std::filesystem::path& to);
 
-}  // namespace wallwright::desk
+}  // namespace wallwright::store

@@ -1,6 +1,6 @@
-#include "desk/picture_names.h"
+#include "store/picture_names.h"
 
-namespace wallwright::desk {
+namespace wallwright::store {
 
 namespace fs = std::filesystem;
 
@@ -28,4 +28,4 @@ wall::Project with_pictures_from(wall::Project project, const fs::path& from, co
     return project;
 }
 
-}  // namespace wallwright::desk
+}  // namespace wallwright::store
