@@ -26,7 +26,7 @@ constexpr double kPrintFits = 2;   ///< A waiting print fits as well as can be.
 constexpr double kUnlikeSize = 3;  ///< For each time e that it is larger or smaller than is usual.
 constexpr double kLow = 6;         ///< Beside the furniture rather than above it.
 constexpr double kAtHome = 1.5;    ///< Of the person's own units.
-constexpr double kLeadsOn = 10;    ///< All the way to the target.
+constexpr double kLeadsOn = 16;    ///< All the way to the target.
 constexpr std::size_t kPerFrame = 40;  ///< Places judged whole, of one frame one way up.
 constexpr std::size_t kPrints = 3;
 

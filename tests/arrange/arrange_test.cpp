@@ -82,7 +82,7 @@ TEST_CASE("More rounds are never worse") {
     const auto check = [](std::uint64_t seed, std::size_t hung) {
         const Task task = task_for(mixed_wall_with_hung(7, hung, seed));
         double before = 0;
-        for (const std::uint64_t rounds : {1U, 2U, 4U}) {
+        for (const std::uint64_t rounds : {1U, 3U}) {
             const double total =
                 arrange::arrange(task, by_rounds(rounds, seed), always).front().score.total;
             RC_ASSERT(total >= before);

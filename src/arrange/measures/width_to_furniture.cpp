@@ -48,7 +48,7 @@ const Measure kWidthToFurniture{
     "1 between the least and the most share of the furniture's width; straight down to 0 at 0.4 "
     "of the least and at 1.75 of the most; 1 where the group is not above any",
     "0.60 to 0.75 of the furniture; common practice, no source",
-    3,
+    2,
     value,
     says,
     above_furniture,
