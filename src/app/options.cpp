@@ -51,15 +51,13 @@ float scale_of_display() {
     return 1;
 }
 
-}  // namespace
-
-std::variant<Options, int> parse_options(int argc, const char* const* argv, std::ostream& out,
-                                         std::ostream& err) {
-    Options options;
+/// As typed, until they are read.
+struct Words {
     std::string size;
     std::string step;
-    CLI::App program("Plan a wall of framed pictures, on screen.", "wallwright-app");
-    program.set_version_flag("--version", std::string("wallwright-app " WW_VERSION));
+};
+
+void define(CLI::App& program, Options& options, Words& words) {
     program.add_option("wall", options.app.file, "The wall's file to open")->type_name("FILE");
     program.add_option("--scale", options.app.text_scale, "Size of the text: 1 is usual")
         ->type_name("FACTOR")
@@ -68,12 +66,12 @@ std::variant<Options, int> parse_options(int argc, const char* const* argv, std:
             // A range compares, and "nan" is neither too small nor too large.
             return std::isfinite(std::strtod(text.c_str(), nullptr)) ? "" : "it is no number";
         });
-    program.add_option("--size", size, "Size of the window in pixels, as in 1280x800")
+    program.add_option("--size", words.size, "Size of the window in pixels, as in 1280x800")
         ->type_name("SIZE")
         ->check([](const std::string& text) {
             return parse_size(text) ? std::string() : "a size is written as in 1280x800";
         });
-    program.add_option("--step", step, "Start with room, pieces, arrange or hang")
+    program.add_option("--step", words.step, "Start with room, pieces, arrange or hang")
         ->type_name("STEP")
         ->check([](const std::string& text) {
             return parse_step(text) ? std::string() : "a step is room, pieces, arrange or hang";
@@ -83,6 +81,17 @@ std::variant<Options, int> parse_options(int argc, const char* const* argv, std:
         ->type_name("FILE");
     program.add_flag("--announce", options.loop.announce,
                      "Print \"ready\" when the window can be seen, and a line for each frame");
+}
+
+}  // namespace
+
+std::variant<Options, int> parse_options(int argc, const char* const* argv, std::ostream& out,
+                                         std::ostream& err) {
+    Options options;
+    Words words;
+    CLI::App program("Plan a wall of framed pictures, on screen.", "wallwright-app");
+    program.set_version_flag("--version", std::string("wallwright-app " WW_VERSION));
+    define(program, options, words);
     try {
         program.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
@@ -91,8 +100,8 @@ std::variant<Options, int> parse_options(int argc, const char* const* argv, std:
         err << "wallwright-app: " << error.what() << "; wallwright-app --help lists the words\n";
         return kUnusable;
     }
-    options.loop.size = parse_size(size);
-    options.app.step = parse_step(step);
+    options.loop.size = parse_size(words.size);
+    options.app.step = parse_step(words.step);
     options.app.display_scale = options.loop.display_scale = scale_of_display();
     return options;
 }
