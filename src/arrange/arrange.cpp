@@ -23,12 +23,7 @@ constexpr std::size_t kManyPieces = 40;
 Candidate candidate_of(const Task& task, Found found) {
     Candidate candidate{found.pattern, std::move(found.layout), {}, {}};
     candidate.score = score_of(View(task, candidate.layout));
-    std::vector<bool> placed(task.items.size(), false);
-    for (const Spot& spot : candidate.layout)
-        placed[spot.item] = true;
-    for (std::size_t i = 0; i < placed.size(); ++i)
-        if (!placed[i])
-            candidate.left_out.push_back(task.items[i].id);
+    candidate.left_out = ids_left_out(task, candidate.layout);
     return candidate;
 }
 

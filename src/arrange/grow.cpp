@@ -113,14 +113,6 @@ void say_how_finished(const Task& task, const GrowOptions& options, Watch& watch
     }
 }
 
-std::vector<wall::PieceId> left_out(const Task& task, const Layout& added) {
-    std::vector<wall::PieceId> out;
-    for (const std::uint32_t item : free_items(task))
-        if (std::ranges::find(added, item, &Spot::item) == added.end())
-            out.push_back(task.items[item].id);
-    return out;
-}
-
 }  // namespace
 
 Growth grow(const Task& task, const WallRect& target, const GrowOptions& options,
@@ -131,7 +123,7 @@ Growth grow(const Task& task, const WallRect& target, const GrowOptions& options
     Growth growth;
     growth.stages = stages_of(task, beam, options.per_stage);
     growth.points = beam.best_points();
-    growth.left_out = left_out(task, beam.best());
+    growth.left_out = ids_left_out(task, beam.best());
     say_how_finished(task, options, watch, growth.stages);
     return growth;
 }

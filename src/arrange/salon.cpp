@@ -36,8 +36,6 @@ std::vector<std::size_t> loose_spots(const Task& task, const Layout& layout) {
 
 }  // namespace
 
-Salon::Salon(const Task& task, std::uint64_t seed) : Salon(task, seed, {}) {}
-
 Salon::Salon(const Task& task, std::uint64_t seed, Layout start)
     : task_(&task),
       random_(seed),
@@ -85,10 +83,7 @@ Salon::State Salon::judged(Layout layout) {
 Layout Salon::with_some_set_anew() {
     Layout layout = now_.layout;
     const std::vector<std::size_t> loose = loose_spots(*task_, layout);
-    std::vector<std::uint32_t> taken;
-    for (const std::uint32_t item : free_)
-        if (std::ranges::find(layout, item, &Spot::item) == layout.end())
-            taken.push_back(item);
+    std::vector<std::uint32_t> taken = arrange::left_out(*task_, layout);
     if (!loose.empty()) {
         const std::size_t most = std::min<std::size_t>(loose.size(), 2 + loose.size() / 4);
         const std::size_t count = 1 + random_.below(std::min<std::size_t>(most, 8));

@@ -14,10 +14,8 @@ namespace wallwright::arrange {
 /// cycles. The same seed gives the same walk.
 class Salon {
   public:
-    /// From a first layout of this seed's own.
-    Salon(const Task& task, std::uint64_t seed);
-    /// From a layout that is allowed; from one of its own when that is empty.
-    Salon(const Task& task, std::uint64_t seed, Layout start);
+    /// From a layout that is allowed, or else from a first one of this seed's own.
+    Salon(const Task& task, std::uint64_t seed, Layout start = {});
 
     /// So many tries to better it.
     void run(std::uint64_t tries);

@@ -1,5 +1,6 @@
 // A growth in the document: pieces with the number of the stage in which they go up.
 #include "arrange/grow.h"
+#include "arrange/moves_to.h"
 #include "base/contract.h"
 #include "edits/edit.h"
 #include "edits/sound.h"
@@ -55,12 +56,8 @@ wall::Project growth_start(const wall::Project& project) {
 Result<wall::Project> with_growth(const wall::Project& project, const Task& task,
                                   const Growth& growth) {
     WW_EXPECT(last_stage(project) == 0, "growth is planned on a wall without stages");
-    std::vector<edits::Move> moves;
-    if (!growth.stages.empty())
-        for (const Spot& spot : growth.stages.back().layout)
-            if (const Item& item = task.items[spot.item]; !item.fixed)
-                moves.push_back({item.id, spot.place.min});
-    auto grown = edits::place(project, moves);
+    const Layout last = growth.stages.empty() ? Layout{} : growth.stages.back().layout;
+    auto grown = edits::place(project, moves_to(task, last));
     if (!grown)
         return grown;
     int number = 0;

@@ -43,7 +43,7 @@ Stream::Stream(const Task& task, const std::vector<Tried>& first, std::optional<
         auto walk = std::ranges::find(walks_, tried.plan.pattern, &Walk::pattern);
         if (walk == walks_.end())
             walk = walks_.insert(walks_.end(), Walk{tried.plan.pattern, {}, {}, -1, {}, -1, 0});
-        walk->first.push_back(tried);
+        walk->first.push_back(tried.plan);
         take(*walk, tried.plan, tried.found);
     }
     if (!only || *only == Pattern::salon) {
@@ -96,8 +96,7 @@ bool Stream::take(Walk& walk, const Plan& plan, const Found& found) {
 }
 
 void Stream::restart(Walk& walk) {
-    walk.now =
-        random_.below(2) == 0 ? walk.best : walk.first[random_.below(walk.first.size())].plan;
+    walk.now = random_.below(2) == 0 ? walk.best : walk.first[random_.below(walk.first.size())];
     walk.total = -1;
     walk.since_better = 0;
     try_plan(walk, walk.now);

@@ -31,7 +31,7 @@ class Stream {
     /// A pattern's walk through its plans.
     struct Walk {
         Pattern pattern = Pattern::row;
-        std::vector<Tried> first;
+        std::vector<Plan> first;
         Plan now;
         double total = 0;
         Plan best;

@@ -97,16 +97,11 @@ void add_wish(Task& task, const wall::Room& room, const wall::Wish& wish) {
     task.wishes.push_back({wish.kind, first, wish.second ? index_of(task, *wish.second) : first});
 }
 
-/// Edges count as inside, and so does what has no width.
-bool touch(const WallRect& a, const WallRect& b) {
-    return geometry::overlap_x(a, b) >= 0 && geometry::overlap_y(a, b) >= 0;
-}
-
 bool pierces_zone(const Task& task, const Item& item, const WallRect& place) {
     return std::ranges::any_of(item.pierces, [&](const WallRect& pierced) {
         const WallRect there = pierced.moved({place.min.x, place.min.y});
-        return std::ranges::any_of(task.zones,
-                                   [&](const WallRect& zone) { return touch(zone, there); });
+        return std::ranges::any_of(
+            task.zones, [&](const WallRect& zone) { return geometry::touch(zone, there); });
     });
 }
 
@@ -187,6 +182,22 @@ std::vector<std::uint32_t> free_items(const Task& task) {
         if (!task.items[i].fixed)
             free.push_back(i);
     return free;
+}
+
+std::vector<std::uint32_t> left_out(const Task& task, const Layout& layout) {
+    std::vector<bool> placed(task.items.size(), false);
+    for (const Spot& spot : layout)
+        placed[spot.item] = true;
+    std::vector<std::uint32_t> out = free_items(task);
+    std::erase_if(out, [&placed](std::uint32_t item) { return placed[item]; });
+    return out;
+}
+
+std::vector<wall::PieceId> ids_left_out(const Task& task, const Layout& layout) {
+    std::vector<wall::PieceId> ids;
+    for (const std::uint32_t item : left_out(task, layout))
+        ids.push_back(task.items[item].id);
+    return ids;
 }
 
 bool wall_allows(const Task& task, std::uint32_t item, const WallRect& place) {

@@ -20,7 +20,7 @@ using WallVec = geometry::Vec<geometry::Wall>;
 /// A piece of the task.
 struct Item {
     wall::PieceId id;
-    std::string title;
+    std::string title;               ///< For people: the id stands in for an empty one.
     geometry::Size size;             ///< mm over the moulding, as it hangs.
     std::optional<WallPoint> fixed;  ///< Lower left corner of one that stays where it is.
     wall::Colour frame;
@@ -94,6 +94,10 @@ Layout layout_of(const wall::Project& project);
 Layout fixed_part(const Task& task);
 /// The items that do not stay, in order.
 std::vector<std::uint32_t> free_items(const Task& task);
+/// Those of them that are not in the layout, in order.
+std::vector<std::uint32_t> left_out(const Task& task, const Layout& layout);
+/// The same, by id.
+std::vector<wall::PieceId> ids_left_out(const Task& task, const Layout& layout);
 
 /// True when the piece may be there as far as the wall is concerned: inside and clear of furniture
 /// and fixtures by the gap, no fixing where cables should run, not over what it is to stay off.

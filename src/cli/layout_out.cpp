@@ -62,8 +62,7 @@ std::string places_text(const arrange::Task& task, const arrange::Layout& layout
     for (const arrange::Spot& spot : layout) {
         const arrange::Item& item = task.items[spot.item];
         if (!item.fixed)
-            rows.push_back({item.title.empty() ? item.id.text : item.title,
-                            units::format_number(spot.place.left(), unit),
+            rows.push_back({item.title, units::format_number(spot.place.left(), unit),
                             units::format_number(spot.place.bottom(), unit),
                             units::format_number(spot.place.width(), unit),
                             units::format_number(spot.place.height(), unit)});

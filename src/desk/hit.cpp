@@ -88,10 +88,6 @@ std::optional<Hit> smallest_at(const All& all, Point<Wall> at) {
     return hit;
 }
 
-bool touch(const Rect<Wall>& a, const Rect<Wall>& b) {
-    return geometry::overlap_x(a, b) >= 0 && geometry::overlap_y(a, b) >= 0;
-}
-
 }  // namespace
 
 std::optional<Rect<Wall>> seen_at(const Project& project, const std::vector<Waiting>& waiting,

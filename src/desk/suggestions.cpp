@@ -1,6 +1,7 @@
 #include "desk/suggestions.h"
 
 #include "desk/broke_off.h"
+#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -41,11 +42,6 @@ std::optional<std::string> measures_in(const std::string& name) {
 bool is_iso(const std::string& name) {
     return name.size() == 2 && std::isalpha(static_cast<unsigned char>(name[0])) != 0 &&
            is_digit(name[1]);
-}
-
-std::string title_of(const wall::Project& project, const wall::PrintId& id) {
-    const wall::Print* print = wall::find(project, id);
-    return print == nullptr || print->title.empty() ? id.text : print->title;
 }
 
 }  // namespace

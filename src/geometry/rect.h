@@ -77,6 +77,11 @@ template <class S>
 constexpr bool overlaps(const Rect<S>& a, const Rect<S>& b) {
     return overlap_x(a, b) > kLengthEps && overlap_y(a, b) > kLengthEps;
 }
+/// True when a and b share a point: edges count, and so does what has no width.
+template <class S>
+constexpr bool touch(const Rect<S>& a, const Rect<S>& b) {
+    return overlap_x(a, b) >= 0 && overlap_y(a, b) >= 0;
+}
 /// The clear distance between the nearest points of a and b, in mm; 0 when they meet.
 template <class S>
 double distance_between(const Rect<S>& a, const Rect<S>& b) {

@@ -1,5 +1,7 @@
 #include "hanging/job.h"
 
+#include "wall/titles.h"
+
 namespace wallwright::hanging {
 
 std::vector<Job> jobs_of(const wall::Project& project, const wall::Catalogue& catalogue) {
@@ -16,7 +18,7 @@ geometry::Point<geometry::Wall> on_wall(const Job& job, const BackPoint& point) 
 }
 
 const std::string& name_of(const Job& job) {
-    return job.piece.title.empty() ? job.piece.id.text : job.piece.title;
+    return title_of(job.piece);
 }
 
 wall::Finding about(const Job& job, const char* rule, wall::Severity severity,

@@ -16,11 +16,6 @@ using wall::Severity;
 
 using WallRect = geometry::Rect<geometry::Wall>;
 
-/// Edges count as inside, and so does what has no width.
-bool touch(const WallRect& a, const WallRect& b) {
-    return geometry::overlap_x(a, b) >= 0 && geometry::overlap_y(a, b) >= 0;
-}
-
 const wall::Fixture* in_line(const wall::Room& room, const WallRect& pierced) {
     const auto lines_up = [&pierced](const wall::Fixture& fixture) {
         const bool upright = geometry::overlap_x(pierced, fixture.place) >= 0;
@@ -46,7 +41,7 @@ std::optional<Hit> worst_hit(const Scene& scene, const OnWall& one) {
             continue;
         const WallRect pierced = hanging::pierced_by(fixing);
         const auto zone = std::ranges::find_if(scene.zones, [&pierced](const hanging::Zone& each) {
-            return touch(each.place, pierced);
+            return geometry::touch(each.place, pierced);
         });
         if (zone == scene.zones.end())
             continue;

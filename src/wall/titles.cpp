@@ -57,6 +57,11 @@ const std::string& title_of(const Piece& piece) {
     return piece.title.empty() ? piece.id.text : piece.title;
 }
 
+std::string title_of(const Project& project, const PrintId& id) {
+    const Print* print = find(project, id);
+    return print == nullptr || print->title.empty() ? id.text : print->title;
+}
+
 std::string title_of(const Project& project, const PieceId& id) {
     const Piece* piece = find(project, id);
     return piece == nullptr ? id.text : title_of(*piece);

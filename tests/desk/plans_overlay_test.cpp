@@ -1,6 +1,7 @@
 #include "desk/plans_overlay.h"
 
 #include "draw/labels.h"
+#include "draw/looking.h"
 #include "growing.h"
 
 #include <catch2/catch.hpp>
@@ -18,20 +19,11 @@ namespace {
 
 constexpr double kScale = 0.05;
 
-template <class OneShape>
-std::vector<OneShape> all(const WallShapes& shapes) {
-    std::vector<OneShape> found;
-    for (const auto& shape : shapes)
-        if (const auto* one = std::get_if<OneShape>(&shape))
-            found.push_back(*one);
-    return found;
-}
-
 using Path = draw::Path<Wall>;
 using Text = draw::Text<Wall>;
 
 std::vector<Path> of_type(const WallShapes& shapes, LineType type) {
-    std::vector<Path> found = all<Path>(shapes);
+    std::vector<Path> found = test::shapes_in<Path>(shapes);
     std::erase_if(found,
                   [type](const Path& path) { return !path.stroke || path.stroke->type != type; });
     return found;
@@ -58,19 +50,19 @@ TEST_CASE("A dotted curve leads from the nearest piece to the target and says so
     CHECK(curves[0].steps.at(0).to.x < 3200);
     CHECK(curves[0].steps.at(0).to.x > 3060);
     CHECK(curves[0].steps.at(0).controls->first.y > curves[0].start.y);
-    const auto words = all<Text>(shapes);
+    const auto words = test::shapes_in<Text>(shapes);
     REQUIRE(words.size() == 1);
     CHECK(words[0].text == "grows toward Floor lamp");
 }
 
 TEST_CASE("What the curve says stays clear of the figures on the wall, or is left out") {
     const Session session(growing_wall());
-    const auto alone = all<Text>(target_overlay(session, {}, kScale));
+    const auto alone = test::shapes_in<Text>(target_overlay(session, {}, kScale));
     REQUIRE(alone.size() == 1);
     const Rect<Wall> taken = draw::estimated_box(alone[0], kScale);
     Text figure = alone[0];
     figure.text = "60";
-    const auto beside = all<Text>(target_overlay(session, {figure}, kScale));
+    const auto beside = test::shapes_in<Text>(target_overlay(session, {figure}, kScale));
     REQUIRE(beside.size() == 1);
     CHECK_FALSE(geometry::overlaps(draw::estimated_box(beside[0], kScale),
                                    draw::estimated_box(figure, kScale)));
@@ -79,7 +71,7 @@ TEST_CASE("What the curve says stays clear of the figures on the wall, or is lef
         figure.at.y = y;
         figures.emplace_back(figure);
     }
-    CHECK(all<Text>(target_overlay(session, figures, kScale)).empty());
+    CHECK(test::shapes_in<Text>(target_overlay(session, figures, kScale)).empty());
     CHECK(of_type(target_overlay(session, figures, kScale), LineType::dotted).size() == 1);
 }
 
@@ -103,7 +95,7 @@ TEST_CASE("Without a target, or once it is reached, there is no curve") {
 TEST_CASE("A point to grow to has a ring, a part of the wall a dotted box") {
     wall::Project project = growing_wall();
     project.target = Point<Wall>{1000, 1500};
-    CHECK(all<Path>(target_overlay(Session(project), {}, kScale)).size() == 1);
+    CHECK(test::shapes_in<Path>(target_overlay(Session(project), {}, kScale)).size() == 1);
     project.target = Rect<Wall>{{3000, 1800}, {3800, 2300}};
     CHECK(of_type(target_overlay(Session(project), {}, kScale), LineType::dotted).size() == 2);
 }
@@ -117,7 +109,7 @@ TEST_CASE("Each suggestion has a dashed frame at its place with its number") {
     CHECK(of_type(shapes, LineType::dashed).size() == count);
     CHECK(of_type(shapes, LineType::dashed)[0].start == suggestions.list()[0].place.min);
     for (std::size_t i = 0; i < count; ++i) {
-        const auto texts = all<Text>(shapes);
+        const auto texts = test::shapes_in<Text>(shapes);
         CHECK(std::ranges::count(texts, std::to_string(i + 1), &Text::text) == 1);
     }
 }

@@ -32,6 +32,13 @@ TEST_CASE("The distance between rectangles is that of their nearest points") {
     CHECK(distance_between(one, WallRect::at({100, 100}, {10, 10})) == 0);
 }
 
+TEST_CASE("What shares but an edge, a corner or a line touches") {
+    const auto one = WallRect::at({0, 0}, {100, 100});
+    CHECK(touch(one, WallRect::at({100, 100}, {10, 10})));
+    CHECK(touch(one, WallRect::at({50, 20}, {0, 30})));
+    CHECK_FALSE(touch(one, WallRect::at({100.01, 0}, {10, 10})));
+}
+
 TEST_CASE("Sizes are the same when both sides differ by rounding alone") {
     CHECK(is_same_size({0.1 + 0.2, 400}, {0.3, 400}));
     CHECK_FALSE(is_same_size({300, 400}, {400, 300}));

@@ -27,6 +27,17 @@ TEST_CASE("A target is called by the thing's title, or by where it is") {
           "the part of the wall from 3000 to 3800 mm across and 1200 to 1900 mm up");
 }
 
+TEST_CASE("A print is called by its title, or else by its id") {
+    Project project = scenes::wall_of(3000, 2400);
+    project.prints.resize(2);
+    project.prints[0].id.text = "kelp";
+    project.prints[0].title = "Kelp, lino";
+    project.prints[1].id.text = "gull";
+    CHECK(title_of(project, PrintId{"kelp"}) == "Kelp, lino");
+    CHECK(title_of(project, PrintId{"gull"}) == "gull");
+    CHECK(title_of(project, PrintId{"shell"}) == "shell");
+}
+
 TEST_CASE("A list has an and before its last, and counts the end when it is long") {
     const std::vector<std::string> titles{"Kelp", "Dune", "Tide", "Reef"};
     const std::span<const std::string> all(titles);

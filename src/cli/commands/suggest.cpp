@@ -54,9 +54,7 @@ Result<Suggested> search(const SuggestWords& words, const Loaded& loaded, Watch&
 
 std::string fit_words(const wall::Project& project, const arrange::PrintFit& fit,
                       units::LengthUnit unit) {
-    const wall::Print* print = find(project, fit.print);
-    const std::string name =
-        print == nullptr || print->title.empty() ? fit.print.text : print->title;
+    const std::string name = title_of(project, fit.print);
     return fit.with_mount ? fmt::format("{} with {} of mount seen at its narrowest", name,
                                         units::format_length(fit.border, unit))
                           : fmt::format("{} without a mount", name);
