@@ -66,6 +66,11 @@ TEST_CASE("Furniture of any type and size stays inside its rectangle") {
     });
 }
 
+TEST_CASE("A sideboard narrower than its usual knobs stays inside its rectangle") {
+    const Rect<Wall> place = Rect<Wall>::at({300, 0}, {20, 172});
+    CHECK(all_inside(silhouette(wall::FurnitureType::sideboard, place), place));
+}
+
 TEST_CASE("Fixtures of any type and size stay inside their rectangle") {
     rc::prop("down to 20 mm", []() {
         const auto type =

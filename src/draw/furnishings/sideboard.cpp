@@ -32,7 +32,7 @@ void sideboard(Shapes& shapes, const Rect<Wall>& place, Colour colour) {
     const Look knob = solid(darker(colour, 0.35));
     for (const Rect<Wall>& leaf : columns(body.grown(-margin), parts_of(body.width(), 460), 8)) {
         shapes.emplace_back(box(leaf, front));
-        const double radius = std::min(11.0, leaf.height() / 12);
+        const double radius = std::min({11.0, leaf.height() / 12, leaf.width() / 4});
         shapes.emplace_back(circle(at(leaf, {0.5, 0.86}), radius, knob));
     }
     shapes.emplace_back(rounded_box<Wall>({{place.min.x, place.max.y - top}, place.max}, 6,
