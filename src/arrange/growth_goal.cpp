@@ -33,7 +33,7 @@ std::size_t growing(const std::vector<Layout>& groups, const WallRect& target) {
 }  // namespace
 
 GrowthGoal::GrowthGoal(const Task& task, const WallRect& target)
-    : target_(target), gap_(task.gap), keep_out_(task.keep_out), beneath_(task.beneath) {
+    : target_(target), gap_(task.gap), keep_out_(task.keep_out), furniture_(task.furniture) {
     std::erase_if(keep_out_, [&](const WallRect& one) { return geometry::overlaps(one, target); });
     const std::vector<Layout> groups = standing_groups(task);
     WW_EXPECT(!groups.empty(), "a group grows from pieces that stay");
@@ -77,7 +77,7 @@ double GrowthGoal::crowding(const WallRect& place) const {
 
 double GrowthGoal::amiss(const WallRect& place) const {
     return kCrowd * crowding(place) + kBack * behind(place) +
-           kLow * sunk_below_furniture(beneath_, place);
+           kLow * sunk_below_furniture(furniture_, place);
 }
 
 double GrowthGoal::points(std::span<const Spot> added, std::size_t of) const {

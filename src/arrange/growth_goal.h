@@ -39,7 +39,7 @@ class GrowthGoal {
     WallRect target_;
     double gap_;
     std::vector<WallRect> keep_out_;
-    std::optional<Beneath> beneath_;
+    std::vector<Beneath> furniture_;
     Layout group_;
     Layout others_;
     double today_ = 0;

@@ -41,10 +41,20 @@ std::optional<Layout> best_touching(const Task& task, const Layout& block, const
     return best;
 }
 
+/// About the wanted centre; what climbs with a stair hangs as high over it as that.
+Layout where_wanted(const Task& task, const Layout& block) {
+    const WallRect bounds = bounds_of(block);
+    Layout there = moved(block, wanted_centre(task, bounds.height()) - bounds.centre());
+    if (task.floor.is_level() || task.beneath)
+        return there;
+    return moved(there, {0, task.centre_height - middle_above_floor(task, there)});
+}
+
 }  // namespace
 
 WallPoint wanted_centre(const Task& task, double height) {
     WallPoint centre{task.wall.centre().x, task.centre_height};
+    centre.y += task.floor.at(centre.x);
     if (task.beneath) {
         const Beneath& beneath = *task.beneath;
         const double on_it = beneath.place.top() + height / 2;
@@ -64,8 +74,7 @@ std::optional<Layout> settle(const Task& task, const Layout& block) {
     if (!fixed.empty())
         if (std::optional<Layout> touching = best_touching(task, block, fixed))
             return touching;
-    const WallRect bounds = bounds_of(block);
-    const Layout wanted = moved(block, wanted_centre(task, bounds.height()) - bounds.centre());
+    const Layout wanted = where_wanted(task, block);
     Layout there = with_fixed(wanted, fixed);
     if (is_allowed(task, there))
         return there;

@@ -42,11 +42,21 @@ class SpotFinder {
         lines_.clear();
         for (const WallRect& one : near_)
             add_lines(one.bottom(), one.top(), size_.height);
-        lines_.push_back(task_.centre_height - size_.height / 2);
+        add_climbing_lines(left + size_.width / 2);
         for (const double bottom : distinct_lines())
             if (bottom + size_.height > host.bottom() + kLengthEps &&
                 bottom < host.top() - kLengthEps)
                 offer(WallRect::at({left, bottom}, size_));
+    }
+
+    /// Its middle, at this x, at the centre height, and as high over a stair as a neighbour's.
+    void add_climbing_lines(double middle) {
+        const double from_floor = task_.floor.at(middle) - size_.height / 2;
+        lines_.push_back(task_.centre_height + from_floor);
+        if (task_.floor.is_level())
+            return;
+        for (const WallRect& one : near_)
+            lines_.push_back(geometry::above(task_.floor, one).centre().y + from_floor);
     }
 
     void over_or_under(const WallRect& host, double bottom) {

@@ -64,13 +64,15 @@ double leads_on(const Task& task, std::span<const Spot> pieces, const WallRect& 
     return before <= 0 ? 0 : std::clamp((before - std::max(0.0, after)) / before, 0.0, 1.0);
 }
 
-double sunk_below_furniture(const std::optional<Beneath>& beneath, const WallRect& place) {
+double sunk_below_furniture(std::span<const Beneath> furniture, const WallRect& place) {
     constexpr double kBeside = 500;  // mm, about the width of a frame (our choice)
-    if (!beneath || geometry::overlap_x(beneath->place, place) < -kBeside)
-        return 0;
-    const double least = std::max(1.0, beneath->clearance_least);
-    const double clear = place.bottom() - beneath->place.top();
-    return std::clamp(1 - clear / least, 0.0, 1.0);
+    double most = 0;
+    for (const Beneath& one : furniture)
+        if (geometry::overlap_x(one.place, place) >= -kBeside) {
+            const double clear = place.bottom() - one.place.top();
+            most = std::max(most, 1 - clear / std::max(1.0, one.clearance_least));
+        }
+    return std::min(most, 1.0);
 }
 
 }  // namespace wallwright::arrange

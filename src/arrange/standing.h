@@ -25,8 +25,8 @@ bool touches(const Task& task, std::span<const Spot> layout, const WallRect& pla
 double leads_on(const Task& task, std::span<const Spot> pieces, const WallRect& place,
                 const std::optional<WallRect>& target);
 
-/// How far the place is from hanging above the furniture, 0 to 1: 0 with the clearance kept, 1 from
-/// its top down. Pieces of a group keep it close beside the furniture too.
-double sunk_below_furniture(const std::optional<Beneath>& beneath, const WallRect& place);
+/// How far the place is from hanging above the furniture that groups read with, 0 to 1: 0 with the
+/// clearance kept, 1 from its top down. Pieces of a group keep it close beside the furniture too.
+double sunk_below_furniture(std::span<const Beneath> furniture, const WallRect& place);
 
 }  // namespace wallwright::arrange

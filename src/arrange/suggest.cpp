@@ -151,7 +151,7 @@ class Trier {
         idea.after = total_of(view_);
         idea.before = total_before(pieces);
         idea.worth = idea.after - idea.before - kUnlikeSize * unlike_size(pieces, place) -
-                     kLow * sunk_below_furniture(task_.beneath, place) +
+                     kLow * sunk_below_furniture(task_.furniture, place) +
                      kLeadsOn * leads_on(task_, pieces, place, target_);
         return idea;
     }

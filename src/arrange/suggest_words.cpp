@@ -191,29 +191,24 @@ void add_outline(const Joining& joining, const std::vector<Neighbour>& neighbour
 }
 
 void add_centre_line(const Joining& joining, Facts& facts) {
-    const WallRect bounds = bounds_of(joining.pieces);
     const double line = joining.task.centre_height;
-    const double before = std::abs(bounds.centre().y - line);
-    const double after = std::abs(geometry::hull(bounds, joining.place).centre().y - line);
+    Layout with_it(joining.pieces.begin(), joining.pieces.end());
+    with_it.push_back({0, joining.place});
+    const double before = std::abs(middle_above_floor(joining.task, joining.pieces) - line);
+    const double after = std::abs(middle_above_floor(joining.task, with_it) - line);
     const double tolerance = joining.task.centre_tolerance;
     if (before > tolerance && after <= tolerance)
         add(facts, 8, "brings the middle of the group to the centre line");
-    else if (in_line(joining.place.centre().y, line))
+    else if (in_line(geometry::above(joining.task.floor, joining.place).centre().y, line))
         add(facts, 4.5, "its middle is on the centre line");
 }
 
-std::string furniture_words(const wall::Project& project, const WallRect& place) {
-    for (const wall::Furniture& one : project.room.furniture)
-        if (one.place == place)
-            return title_of(one);
-    return "the furniture below";
-}
-
 void add_width(const Joining& joining, Facts& facts) {
-    if (!joining.task.beneath)
-        return;
-    const Beneath& beneath = *joining.task.beneath;
     const WallRect bounds = bounds_of(joining.pieces);
+    const Beneath* found = beneath_group(joining.task, bounds);
+    if (found == nullptr)
+        return;
+    const Beneath& beneath = *found;
     const double wide = beneath.place.width();
     const double before = bounds.width() / wide;
     const double after = geometry::hull(bounds, joining.place).width() / wide;
@@ -222,8 +217,7 @@ void add_width(const Joining& joining, Facts& facts) {
     };
     if (!suits(before) && suits(after))
         add(facts, 8.5,
-            fmt::format("makes the group {:.0f} % as wide as {}", 100 * after,
-                        furniture_words(joining.project, beneath.place)));
+            fmt::format("makes the group {:.0f} % as wide as {}", 100 * after, beneath.title));
 }
 
 std::string gain_words(const Joining& joining, std::string_view measure) {
@@ -233,9 +227,10 @@ std::string gain_words(const Joining& joining, std::string_view measure) {
         return "makes the outline of the group less ragged";
     if (measure == "compactness")
         return "makes the group more compact";
-    if (measure == "centred" && joining.task.beneath)
-        return fmt::format("brings the middle of the group nearer to that of {}",
-                           furniture_words(joining.project, joining.task.beneath->place));
+    if (measure == "centred")
+        if (const Beneath* beneath = beneath_group(joining.task, bounds_of(joining.pieces)))
+            return fmt::format("brings the middle of the group nearer to that of {}",
+                               beneath->title);
     return "";
 }
 

@@ -64,22 +64,24 @@ void add_pierced(Task& task, wall::Project project, const wall::Catalogue& catal
     }
 }
 
-std::optional<Beneath> beneath_of(const wall::Project& project, const Task& task) {
+std::vector<Beneath> furniture_of(const wall::Project& project) {
+    const wall::HangingStyle& style = project.style;
+    std::vector<Beneath> all;
+    for (const wall::Furniture& one : project.room.furniture)
+        if (rules::reads_with_a_group(one.type))
+            all.push_back({wall::title_of(one), one.place, style.clearance_least,
+                           style.clearance_most, style.width_share_least, style.width_share_most});
+    return all;
+}
+
+std::optional<Beneath> beneath_of(const Task& task) {
     const Layout fixed = fixed_part(task);
-    const wall::Furniture* chosen = nullptr;
-    const auto worth = [&fixed](const wall::Furniture& one) {
+    const auto worth = [&fixed](const Beneath& one) {
         const double shared = fixed.empty() ? 0 : geometry::overlap_x(bounds_of(fixed), one.place);
         return std::pair(std::max(0.0, shared), one.place.width());
     };
-    for (const wall::Furniture& one : project.room.furniture)
-        if (rules::reads_with_a_group(one.type) &&
-            (chosen == nullptr || worth(one) > worth(*chosen)))
-            chosen = &one;
-    if (chosen == nullptr)
-        return std::nullopt;
-    const wall::HangingStyle& style = project.style;
-    return Beneath{chosen->place, style.clearance_least, style.clearance_most,
-                   style.width_share_least, style.width_share_most};
+    const auto chosen = std::ranges::max_element(task.furniture, {}, worth);
+    return chosen == task.furniture.end() ? std::nullopt : std::optional(*chosen);
 }
 
 std::uint32_t index_of(const Task& task, const wall::PieceId& id) {
@@ -140,10 +142,12 @@ Task task_of(const wall::Project& project, const wall::Catalogue& catalogue, Fre
     for (const hanging::Zone& zone : hanging::cable_zones(project.room))
         task.zones.push_back(zone.place.grown(kOffAZone));
     task.wall = geometry::bounds(project.room.outline);
+    task.floor = geometry::FloorLine(project.room.outline);
     task.reach = spacing::group_reach(task.gap);
     task.centre_height = project.style.centre_height;
     task.centre_tolerance = project.style.centre_tolerance;
-    task.beneath = beneath_of(project, task);
+    task.furniture = furniture_of(project);
+    task.beneath = beneath_of(task);
     task.weights = weights_of(project);
     for (const wall::Wish& wish : project.wishes)
         add_wish(task, project.room, wish);
@@ -158,6 +162,25 @@ WallRect bounds_of(std::span<const Spot> spots) {
     for (const Spot& spot : spots)
         bounds = geometry::hull(bounds, spot.place);
     return bounds;
+}
+
+double middle_above_floor(const Task& task, std::span<const Spot> spots) {
+    std::vector<WallRect> places;
+    for (const Spot& spot : spots)
+        places.push_back(spot.place);
+    return geometry::middle_above(task.floor, places);
+}
+
+const Beneath* beneath_group(const Task& task, const WallRect& bounds) {
+    const Beneath* chosen = task.beneath ? &*task.beneath : nullptr;
+    double most = geometry::kLengthEps;
+    for (const Beneath& one : task.furniture)
+        if (const double shared = geometry::overlap_x(one.place, bounds);
+            shared > most && one.place.top() <= bounds.bottom() + geometry::kLengthEps) {
+            most = shared;
+            chosen = &one;
+        }
+    return chosen;
 }
 
 Layout layout_of(const wall::Project& project) {

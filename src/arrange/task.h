@@ -3,6 +3,7 @@
 #pragma once
 
 #include "arrange/keep_out.h"
+#include "geometry/floor_line.h"
 #include "wall/wishes.h"
 
 #include <cstdint>
@@ -37,8 +38,9 @@ struct ItemWish {
     std::uint32_t second = 0;  ///< The same as `first` for wishes about one piece.
 };
 
-/// The furniture that the group is to read as one with.
+/// Furniture that a group above it reads as one with.
 struct Beneath {
+    std::string title;  ///< For people.
     WallRect place;
     double clearance_least = 0;  ///< mm between its top and the lowest edge above it.
     double clearance_most = 0;
@@ -57,9 +59,12 @@ struct Task {
     WallRect wall;                ///< The outline's bounds.
     double gap = 60;              ///< mm
     double reach = 120;           ///< mm; neighbours farther apart are not of one group.
+    geometry::FloorLine floor;    ///< What heights of groups are taken from.
     double centre_height = 1500;  ///< mm
     double centre_tolerance = 50;
-    std::optional<Beneath> beneath;
+    /// All that a group may hang above.
+    std::vector<Beneath> furniture;
+    std::optional<Beneath> beneath;  ///< What new groups are to hang above.
     std::vector<ItemWish> wishes;
     std::vector<double> weights;  ///< One a measure, in the order of all_measures().
     std::vector<bool> applies;    ///< Likewise, applying(task); empty where all do.
@@ -87,6 +92,12 @@ using Layout = std::vector<Spot>;
 
 /// The least rectangle that holds all of them; there must be one.
 WallRect bounds_of(std::span<const Spot> spots);
+/// mm from the floor under them to the middle of what bounds them, as geometry::middle_above().
+double middle_above_floor(const Task& task, std::span<const Spot> spots);
+
+/// What a group within these bounds hangs above: of the furniture no higher than their lower edge
+/// that with which they share most of their width; else `beneath`. Nothing when there is none.
+const Beneath* beneath_group(const Task& task, const WallRect& bounds);
 
 /// Every piece that the project has a place for, as a layout of its task.
 Layout layout_of(const wall::Project& project);

@@ -84,11 +84,31 @@ std::optional<double> contact(const Task& task, const Layout& block, std::span<c
     return faces ? move : std::nullopt;
 }
 
+/// On a stair: beside what stays, with its middle as high over the floor.
+void add_climbing_moves(const Task& task, const Layout& block, std::span<const Spot> fixed,
+                        std::vector<WallVec>& moves) {
+    if (task.floor.is_level())
+        return;
+    const WallRect still = bounds_of(fixed);
+    const WallRect moving = bounds_of(block);
+    for (const bool high_side : {false, true}) {
+        const double x = high_side ? still.right() + task.gap - moving.left()
+                                   : still.left() - task.gap - moving.right();
+        Layout there = block;
+        for (Spot& spot : there)
+            spot.place = spot.place.moved({x, 0});
+        const double up = middle_above_floor(task, fixed) - middle_above_floor(task, there);
+        if (const auto move = contact(task, block, fixed, {0, up}, Axis::horizontal, high_side))
+            moves.push_back({*move, up});
+    }
+}
+
 }  // namespace
 
 std::vector<WallVec> touching_moves(const Task& task, const Layout& block,
                                     std::span<const Spot> fixed, std::size_t most) {
     std::vector<WallVec> moves;
+    add_climbing_moves(task, block, fixed, moves);
     for (const Axis axis : {Axis::horizontal, Axis::vertical}) {
         const bool level = axis == Axis::horizontal;
         for (const double shift :

@@ -106,16 +106,21 @@ void View::keep_active_groups() {
 
 void View::sum_up() {
     bounds_ = spots_.front().place;
+    bounds_from_floor_ = geometry::above(task_->floor, bounds_);
+    from_floor_.clear();
     area_ = 0;
     mass_ = {0, 0};
     for (const Spot& spot : spots_) {
         const double area = spot.place.size().area();
         bounds_ = geometry::hull(bounds_, spot.place);
+        from_floor_.push_back(geometry::above(task_->floor, spot.place));
+        bounds_from_floor_ = geometry::hull(bounds_from_floor_, from_floor_.back());
         area_ += area;
         mass_.x += area * spot.place.centre().x;
         mass_.y += area * spot.place.centre().y;
     }
     mass_ = {mass_.x / area_, mass_.y / area_};
+    beneath_ = beneath_group(*task_, bounds_);
 }
 
 }  // namespace wallwright::arrange

@@ -38,6 +38,12 @@ class View {
     /// Neighbours of which only corners look at each other, both ways nearer than the gap.
     [[nodiscard]] std::span<const spacing::Facing> corners() const { return corners_; }
     [[nodiscard]] const WallRect& bounds() const { return bounds_; }
+    /// place(i) as geometry::above() the task's floor: what climbs with a stair is level here.
+    [[nodiscard]] const WallRect& from_floor(std::size_t i) const { return from_floor_[i]; }
+    /// Of all from_floor().
+    [[nodiscard]] const WallRect& bounds_from_floor() const { return bounds_from_floor_; }
+    /// As beneath_group().
+    [[nodiscard]] const Beneath* beneath() const { return beneath_; }
     [[nodiscard]] double area() const { return area_; }     ///< mm2 of all pieces.
     [[nodiscard]] WallPoint mass() const { return mass_; }  ///< Centre of their areas.
     /// How many groups the pieces make that hold a free one.
@@ -56,7 +62,10 @@ class View {
     std::vector<spacing::Facing> facing_;
     std::vector<spacing::Facing> across_;
     std::vector<spacing::Facing> corners_;
+    std::vector<WallRect> from_floor_;
     WallRect bounds_;
+    WallRect bounds_from_floor_;
+    const Beneath* beneath_ = nullptr;
     double area_ = 0;
     WallPoint mass_;
     std::size_t groups_ = 0;

@@ -4,13 +4,14 @@
 #include "desk/command_functions.h"
 #include "edits/sound.h"
 #include "rules/above_furniture.h"
+#include "wall/middle.h"
 
 #include <cmath>
 
 namespace wallwright::desk {
 
 Result<wall::Project> centred(wall::Project project, edits::PieceIds group) {
-    const double up = project.style.centre_height - bounds_of(project, group).centre().y;
+    const double up = project.style.centre_height - wall::middle_above_floor(project, group);
     return edits::shift(std::move(project), group, {0, edits::to_file_step(up)});
 }
 

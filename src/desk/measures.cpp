@@ -2,6 +2,7 @@
 
 #include "desk/axes.h"
 #include "spacing/group.h"
+#include "wall/middle.h"
 
 #include <algorithm>
 #include <cmath>
@@ -96,11 +97,12 @@ std::optional<LiveMeasure> to_centre_line(const Project& project, const wall::Pi
         if (std::ranges::count(group.pieces, piece) == 0)
             continue;
         const Point<Wall> centre = group.bounds.centre();
-        if (std::abs(centre.y - project.style.centre_height) < kLeast)
+        const double above =
+            wall::middle_above_floor(project, group.pieces) - project.style.centre_height;
+        if (std::abs(above) < kLeast)
             return std::nullopt;
-        LiveMeasure off = measure(project, {centre, {centre.x, project.style.centre_height}});
-        const bool above = centre.y > project.style.centre_height;
-        off.figure += above ? " above the centre line" : " below the centre line";
+        LiveMeasure off = measure(project, {centre, {centre.x, centre.y - above}});
+        off.figure += above > 0 ? " above the centre line" : " below the centre line";
         return off;
     }
     return std::nullopt;

@@ -1,6 +1,7 @@
 #include "desk/snap.h"
 
 #include "desk/snap_search.h"
+#include "geometry/floor_line.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -11,6 +12,7 @@ namespace wallwright::desk {
 
 namespace {
 
+using geometry::FloorLine;
 using geometry::Rect;
 using geometry::Wall;
 using spacing::Axis;
@@ -65,15 +67,32 @@ void offer_pieces(SnapSearch& search, const Project& project, const SnapWish& wi
     }
 }
 
-void offer_centre_line(SnapSearch& search, const Project& project) {
-    const Rect<Wall> wall = geometry::bounds(project.room.outline);
-    const double height = project.style.centre_height;
+/// How high the centre line is where the rectangle's middle comes to rest, `x`.
+void offer_centre_line(SnapSearch& search, const Project& project, const FloorLine& floor,
+                       double x) {
+    const double height = project.style.centre_height + floor.at(x);
+    Rect<Wall> shown = geometry::bounds(project.room.outline);
+    if (!floor.is_level())
+        shown = search.place();
     search.offer({height - search.place().centre().y,
                   SnapKind::room,
                   rank_of(SnapKind::room),
                   Line::centre,
-                  {{wall.min.x, height}, {wall.max.x, height}},
+                  {{shown.min.x, height}, {shown.max.x, height}},
                   "centre line"});
+}
+
+/// Where the floor climbs, the height at which the middle is as far above it as a neighbour's.
+void offer_climbing(SnapSearch& search, const Project& project, const SnapWish& wish,
+                    const FloorLine& floor, double x) {
+    constexpr SnapKind kKind = SnapKind::centres;
+    for (const wall::Placed& piece : wall::placed_pieces(project)) {
+        if (std::ranges::count(wish.moving, piece.id) > 0 || !is_near(search.place(), piece.place))
+            continue;
+        const double height = geometry::above(floor, piece.place).centre().y + floor.at(x);
+        search.offer({height - search.place().centre().y, kKind, rank_of(kKind), Line::centre,
+                      piece.place, "climbs with the stair"});
+    }
 }
 
 void offer_middles_below(SnapSearch& search, const Project& project) {
@@ -97,8 +116,12 @@ Snapped snap(const Project& project, const SnapWish& wish) {
         offer_middles_below(x, project);
     }
     if (wish.free_y) {
+        const FloorLine floor(project.room.outline);
+        const double middle = wish.place.centre().x + (x.best() ? x.best()->by : 0);
         offer_pieces(y, project, wish);
-        offer_centre_line(y, project);
+        offer_centre_line(y, project, floor, middle);
+        if (!floor.is_level())
+            offer_climbing(y, project, wish, floor, middle);
     }
     return found_by(x, y);
 }

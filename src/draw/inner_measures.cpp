@@ -3,6 +3,7 @@
 #include "draw/dimensions.h"
 #include "draw/gap_figures.h"
 #include "draw/paths.h"
+#include "geometry/floor_line.h"
 #include "rules/above_furniture.h"
 #include "rules/wording.h"
 
@@ -70,12 +71,15 @@ void add_group_note(Board& board, const spacing::Group& group, const wall::Furni
 }
 
 /// A label above the line, from its right end leftward until there is room; then below it.
-void add_line_label(Board& board, double y, const std::string& words, Ink ink) {
+/// `height_at` gives the line's y for an x.
+template <class HeightAt>
+void add_line_label(Board& board, const HeightAt& height_at, const std::string& words, Ink ink) {
     constexpr double kStep = 8;  // mm on paper
     for (const double lift : {kAir, -kAir - kSmallFigureSize})
         for (double x = board.wall.max.x - board.on_wall(1.5); x > board.wall.min.x;
              x -= board.on_wall(kStep)) {
-            Text<Wall> label = label_on(board, {x, y + board.on_wall(lift)}, words, Align::right);
+            Text<Wall> label =
+                label_on(board, {x, height_at(x) + board.on_wall(lift)}, words, Align::right);
             label.paint.ink = ink;
             if (board.add_first_free({&label, 1}))
                 return;
@@ -93,6 +97,18 @@ bool shows_centre_line(const Board& board) {
 bool shows_level_line(const Board& board) {
     return board.project.datum.height == wall::DatumHeight::level_line &&
            reaches(board, board.project.datum.level_line);
+}
+
+/// As high over the floor everywhere, so that it climbs with a stair.
+std::vector<geometry::Point<Wall>> centre_line(const Board& board, double left, double right) {
+    const geometry::FloorLine floor(board.project.room.outline);
+    const double up = board.project.style.centre_height;
+    std::vector<geometry::Point<Wall>> points{{left, floor.at(left) + up}};
+    if (!floor.is_level())
+        for (const geometry::Point<Wall>& corner : floor.corners())
+            points.push_back({corner.x, corner.y + up});
+    points.push_back({right, floor.at(right) + up});
+    return points;
 }
 
 void take_what_stands(Board& board) {
@@ -117,13 +133,14 @@ const wall::Furniture* main_furniture(const std::vector<rules::Above>& all,
 void add_height_lines(Board& board) {
     const double left = board.wall.min.x - board.on_wall(kOverhang);
     const double right = board.wall.max.x + board.on_wall(kOverhang);
-    const auto add = [&](double y, Ink ink, LineType type) {
-        board.add(line<Wall>({left, y}, {right, y}, Stroke{{ink}, 0.25, type}));
-    };
     if (shows_centre_line(board))
-        add(board.project.style.centre_height, Ink::accent, LineType::long_dash_dotted);
-    if (shows_level_line(board))
-        add(board.project.datum.level_line, Ink::mark, LineType::continuous);
+        board.add(lines(centre_line(board, left, right),
+                        Stroke{{Ink::accent}, 0.25, LineType::long_dash_dotted}));
+    if (shows_level_line(board)) {
+        const double y = board.project.datum.level_line;
+        board.add(
+            line<Wall>({left, y}, {right, y}, Stroke{{Ink::mark}, 0.25, LineType::continuous}));
+    }
 }
 
 std::vector<std::string> group_notes(const Board& board, const spacing::Group& group,
@@ -152,12 +169,16 @@ void add_inner_measures(Board& board) {
     for (const rules::Above& one : above)
         add_clearance(board, one);
     if (shows_level_line(board))
-        add_line_label(board, board.project.datum.level_line,
-                       "level line " + board.figure(board.project.datum.level_line), Ink::mark);
+        add_line_label(
+            board, [&](double) { return board.project.datum.level_line; },
+            "level line " + board.figure(board.project.datum.level_line), Ink::mark);
     if (shows_centre_line(board))
-        add_line_label(board, board.project.style.centre_height,
-                       "centre line " + board.figure(board.project.style.centre_height),
-                       Ink::accent);
+        add_line_label(
+            board,
+            [&, floor = geometry::FloorLine(board.project.room.outline)](double x) {
+                return floor.at(x) + board.project.style.centre_height;
+            },
+            "centre line " + board.figure(board.project.style.centre_height), Ink::accent);
     for (const spacing::Group& group : board.assessment.groups)
         add_group_note(board, group, main_furniture(above, group));
     for (const spacing::Group& group : board.assessment.groups)

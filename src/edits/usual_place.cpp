@@ -1,6 +1,7 @@
 #include "edits/usual_place.h"
 
 #include "edits/room.h"
+#include "geometry/floor_line.h"
 
 #include <algorithm>
 
@@ -55,8 +56,9 @@ Place usual_place(const Project& project, wall::FixtureType type) {
 }
 
 geometry::Point<Wall> usual_place(const Project& project, wall::Size outside) {
-    return {geometry::bounds(project.room.outline).centre().x - outside.width / 2,
-            project.style.centre_height - outside.height / 2};
+    const double middle = geometry::bounds(project.room.outline).centre().x;
+    return {middle - outside.width / 2, geometry::FloorLine(project.room.outline).at(middle) +
+                                            project.style.centre_height - outside.height / 2};
 }
 
 }  // namespace wallwright::edits

@@ -2,6 +2,7 @@
 #include "rules/all.h"
 #include "rules/judge.h"
 #include "rules/wording.h"
+#include "wall/middle.h"
 
 #include <fmt/format.h>
 
@@ -43,7 +44,7 @@ void check_group(const Scene& scene, const spacing::Group& group, const std::vec
     const wall::HangingStyle& style = scene.project.style;
     const Band line{style.centre_height - style.centre_tolerance,
                     style.centre_height + style.centre_tolerance};
-    const double centre = group.bounds.centre().y;
+    const double centre = wall::middle_above_floor(scene.project, group.pieces);
     const bool high = exceeds(centre, line.high);
     if (!high && !exceeds(line.low, centre))
         return;

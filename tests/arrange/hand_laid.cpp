@@ -48,7 +48,7 @@ Task task_of(const std::vector<Size>& sizes) {
 
 Task over_sofa(const std::vector<Size>& sizes) {
     Task task = task_of(sizes);
-    task.beneath = Beneath{WallRect::at({1000, 0}, {2000, 800}), 150, 255, 0.60, 0.75};
+    task.beneath = Beneath{"the sofa", WallRect::at({1000, 0}, {2000, 800}), 150, 255, 0.60, 0.75};
     return task;
 }
 

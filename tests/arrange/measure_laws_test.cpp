@@ -81,8 +81,12 @@ Scene random_scene() {
     scene.task.centre_tolerance = whole_mm(1, 100);
     if (*rc::gen::arbitrary<bool>())
         scene.task.beneath = Beneath{
-            WallRect::at({whole_mm(0, 2000), 0}, {whole_mm(300, 2000), whole_mm(300, 1200)}), 150,
-            255, 0.60, 0.75};
+            "Sofa",
+            WallRect::at({whole_mm(0, 2000), 0}, {whole_mm(300, 2000), whole_mm(300, 1200)}),
+            150,
+            255,
+            0.60,
+            0.75};
     for (std::size_t i = 0; i < all_measures().size(); ++i)
         scene.task.weights.push_back(whole_mm(0, 11));
     add_pieces(scene);

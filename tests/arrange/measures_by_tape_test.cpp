@@ -133,10 +133,10 @@ TEST_CASE("Clearance above the furniture falls on both sides of what is usual") 
     CHECK(value("clearance", task, moved(on_sofa, 0, 255)) == 1);
     CHECK(value("clearance", task, moved(on_sofa, 0, 510)) == Approx(0.5));
     CHECK(says("clearance", task, moved(on_sofa, 0, 200)) ==
-          "The lowest edge over the furniture is 200 mm above it; 150 to 255 mm is usual.");
+          "The lowest edge over the sofa is 200 mm above it; 150 to 255 mm is usual.");
     const Layout beside = moved(on_sofa, -1600, 0);
     CHECK(value("clearance", task, beside) == 1);
-    CHECK(says("clearance", task, beside) == "The group does not hang above the furniture.");
+    CHECK(says("clearance", task, beside) == "The group does not hang above the sofa.");
     CHECK(says("clearance", task_of(kFourAlike), on_sofa) ==
           "There is no furniture to hang above.");
 }
@@ -155,7 +155,7 @@ TEST_CASE("A group is to take 60 to 75 percent of the furniture's width") {
     CHECK(of_width(2700) == 0);
     const Task task = over_sofa({{1400, 300}});
     CHECK(says("width_to_furniture", task, row(task)) ==
-          "The group is 1400 mm wide, 70 % of the furniture; 1200 to 1500 mm is usual.");
+          "The group is 1400 mm wide, 70 % of the sofa; 1200 to 1500 mm is usual.");
 }
 
 TEST_CASE("A group belongs over the middle of the furniture, or else in the middle of the wall") {
@@ -164,10 +164,10 @@ TEST_CASE("A group belongs over the middle of the furniture, or else in the midd
     CHECK(value("centred", task, moved(row(task), 501, 0)) == Approx(0.5));
     CHECK(value("centred", task, moved(row(task), -501, 0)) == Approx(0.5));
     CHECK(says("centred", task, moved(row(task), -20, 0)) ==
-          "The group's middle is 20 mm left of the furniture's.");
+          "The group's middle is 20 mm left of the middle of the sofa.");
     const Task bare = task_of(kThree);
     CHECK(value("centred", bare, moved(row(bare), 501, 0)) == Approx(0.75));
-    CHECK(says("centred", bare, row(bare)) == "The group's middle is in line with the wall's.");
+    CHECK(says("centred", bare, row(bare)) == "The group's middle is in line with that of the wall.");
 }
 
 TEST_CASE("Pieces that fall apart into groups count as many times less") {

@@ -64,7 +64,7 @@ Task over_a_sofa(std::size_t pieces) {
                                          {600, 400}, {250, 250}, {330, 430}, {430, 330},
                                          {700, 500}, {297, 210}, {400, 300}, {240, 300}};
     Task task = test::wall_task({4000, 2500});
-    task.beneath = Beneath{{{950, 0}, {3050, 850}}, 150, 255, 0.6, 0.75};
+    task.beneath = Beneath{"Sofa", {{950, 0}, {3050, 850}}, 150, 255, 0.6, 0.75};
     task.keep_out.push_back(task.beneath->place);
     for (std::size_t i = 0; i < pieces; ++i)
         add_item(task, kSizes[i % std::size(kSizes)]);

@@ -27,7 +27,7 @@ WallRect settled(const Task& task, const Layout& block) {
 }
 
 Beneath sofa(double left, double right) {
-    return {{{left, 0}, {right, 850}}, 150, 255, 0.6, 0.75};
+    return {"Sofa", {{left, 0}, {right, 850}}, 150, 255, 0.6, 0.75};
 }
 
 Layout moved(const Layout& block, WallVec by) {

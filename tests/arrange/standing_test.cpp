@@ -64,7 +64,8 @@ TEST_CASE("A place touches where it faces a piece at the gap by a quarter of the
 }
 
 TEST_CASE("A place sinks below the furniture from the clearance down to its top") {
-    const Beneath sofa{WallRect::at({700, 0}, {2000, 800}), 150, 255, 0.6, 0.75};
+    const std::vector<Beneath> sofa{
+        {"Sofa", WallRect::at({700, 0}, {2000, 800}), 150, 255, 0.6, 0.75}};
     const auto at = [&](double y) {
         return sunk_below_furniture(sofa, WallRect::at({3000, y}, {200, 200}));
     };
@@ -73,5 +74,5 @@ TEST_CASE("A place sinks below the furniture from the clearance down to its top"
     CHECK(at(875) == Approx(0.5));
     CHECK(at(300) == 1);
     CHECK(sunk_below_furniture(sofa, WallRect::at({3300, 300}, {200, 200})) == 0);
-    CHECK(sunk_below_furniture(std::nullopt, WallRect::at({0, 0}, {1, 1})) == 0);
+    CHECK(sunk_below_furniture({}, WallRect::at({0, 0}, {1, 1})) == 0);
 }

@@ -1,6 +1,7 @@
 #include "desk/snap.h"
 
 #include "desk/room_snap.h"
+#include "support/gallery.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -100,6 +101,30 @@ TEST_CASE("A centre rests on the centre line, and over the middle of the furnitu
     CHECK(words_of(snapped) == Words{"middle of the sofa", "centre line"});
     // Behind the sofa it is not above it.
     CHECK_FALSE(snap(project, {Rect<Wall>::at({1740, 700}, {400, 400}), {}, kReach}).holds_x);
+}
+
+TEST_CASE("On a stair a centre rests on the line that climbs, where its gap has put it") {
+    wall::Project project = scenes::stair_gallery();
+    project.style.centre_height = 1400;
+    const double pitch = 180.0 / 280;
+    // The first piece ends at 900, so that the middle comes to 1160, over the third nosing by 200.
+    const double height = 1400 + 540 + 200 * pitch;
+    const Rect<Wall> place = Rect<Wall>::at({965, height - 200 + 9}, {400, 400});
+    const Snapped snapped = snap(project, {place, {{"s2"}, {"s3"}}, 12});
+    CHECK(place.moved(snapped.by).left() == 960);
+    CHECK(place.moved(snapped.by).centre().y == Approx(height));
+    CHECK(words_of(snapped) == Words{"gap 60", "centre line"});
+    CHECK(snapped.guides[1].line.to.x - snapped.guides[1].line.from.x < 500);
+}
+
+TEST_CASE("On a stair a piece rests as high over it as its neighbour") {
+    wall::Project project = scenes::stair_gallery();
+    const double pitch = 180.0 / 280;
+    const double height = 1750 + 460 * pitch;
+    const Rect<Wall> place = Rect<Wall>::at({960, height - 150 - 7}, {400, 300});
+    const Snapped snapped = snap(project, {place, {{"s2"}, {"s3"}}, 12});
+    CHECK(place.moved(snapped.by).centre().y == Approx(height));
+    CHECK(words_of(snapped).back() == "climbs with the stair");
 }
 
 TEST_CASE("The words of a gap are in the project's unit") {

@@ -1,6 +1,7 @@
 #include "edits/usual_place.h"
 
 #include "edits/room.h"
+#include "support/gallery.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -41,4 +42,11 @@ TEST_CASE("A piece first goes to the middle, its centre on the centre line") {
     Project project = scenes::wall_of(3600, 2400);
     project.style.centre_height = 1500;
     CHECK(edits::usual_place(project, Size{400, 500}) == Point<Wall>{1600, 1250});
+}
+
+TEST_CASE("On a stair a piece first goes as far above the line of its nosings") {
+    const Project project = scenes::stair_gallery();
+    const double floor = 180 * (2000.0 - 400) / 280 + 180;
+    CHECK(edits::usual_place(project, Size{400, 500}).y ==
+          Approx(floor + project.style.centre_height - 250));
 }

@@ -1,4 +1,6 @@
+#include "geometry/floor_line.h"
 #include "rules/asked.h"
+#include "support/gallery.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -86,4 +88,24 @@ TEST_CASE("Where both can be kept the centre line is asked for above furniture t
     const wall::Finding finding = only_finding("centre-line", project);
     CHECK(finding.severity == Severity::mind);
     CHECK(finding.measured == 1554);
+}
+
+TEST_CASE("On a stair the centre is taken from the line through the nosings") {
+    wall::Project project = stair_gallery();
+    const geometry::FloorLine floor(project.room.outline);
+    for (const char* id : {"s1", "s2", "s3"}) {
+        wall::Piece& piece = piece_named(project, id);
+        const double middle = piece.at->x + 200;
+        piece.at->y = floor.at(middle) + 1500 - 250;
+    }
+    CHECK(findings_of("centre-line", project).empty());
+    for (const char* id : {"s1", "s2", "s3"})
+        piece_named(project, id).at->y += 80;
+    const std::vector<wall::Finding> findings = findings_of("centre-line", project);
+    REQUIRE(findings.size() == 3);
+    for (const wall::Finding& finding : findings) {
+        CHECK(*finding.measured == Approx(1580));
+        CHECK(finding.text.find("is 1580 mm above the floor") != std::string::npos);
+        CHECK(finding.text.find("lower it by 30 mm") != std::string::npos);
+    }
 }

@@ -2,6 +2,7 @@
 
 #include "app/scoped.h"
 #include "rules/above_furniture.h"
+#include "wall/middle.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -21,7 +22,8 @@ void own_rows(Ui& ui, const wall::Project& project, const Group& group) {
     value_row(ui, "Size",
               fmt::format("{} × {}", units::format_number(group.bounds.width(), unit),
                           length(group.bounds.height(), unit)));
-    value_row(ui, "Centre above the floor", length(group.bounds.centre().y, unit));
+    value_row(ui, "Centre above the floor",
+              length(wall::middle_above_floor(project, group.pieces), unit));
     if (group.gaps.empty())
         return;
     const std::string least = units::format_number(group.gap_min(), unit);

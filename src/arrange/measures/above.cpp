@@ -11,9 +11,9 @@ constexpr double kShare = 0.5;  ///< Of the narrower width: less than that is be
 }  // namespace
 
 std::optional<double> clearance_above(const View& view) {
-    if (!view.task().beneath)
+    if (view.beneath() == nullptr)
         return std::nullopt;
-    const WallRect& furniture = view.task().beneath->place;
+    const WallRect& furniture = view.beneath()->place;
     const double narrower = std::min(view.bounds().width(), furniture.width());
     if (geometry::overlap_x(view.bounds(), furniture) < kShare * narrower)
         return std::nullopt;
@@ -36,8 +36,8 @@ double right_middle(const View& view) {
     const std::optional<double> clear = clearance_above(view);
     if (!clear)
         return wanted;
-    const Beneath& beneath = *view.task().beneath;
-    const double middle = view.bounds().centre().y;
+    const Beneath& beneath = *view.beneath();
+    const double middle = view.bounds_from_floor().centre().y;
     const double lowest = middle + beneath.clearance_least - *clear;
     const double highest = middle + beneath.clearance_most - *clear;
     return std::max(lowest, std::min(wanted, highest));

@@ -30,13 +30,20 @@ std::array<double, 3> lines_of(const WallRect& place, Axis facing) {
                                       : std::array{place.left(), place.centre().x, place.right()};
 }
 
-bool share_a_line(const WallRect& a, const WallRect& b, Axis facing) {
-    const auto of_a = lines_of(a, facing);
-    const auto of_b = lines_of(b, facing);
+/// Side by side with the middles equally high over a floor that climbs.
+bool climb_together(const View& view, const spacing::Facing& pair) {
+    const double a = view.from_floor(pair.first).centre().y;
+    const double b = view.from_floor(pair.second).centre().y;
+    return pair.axis == Axis::horizontal && std::abs(a - b) <= kExact;
+}
+
+bool share_a_line(const View& view, const spacing::Facing& pair) {
+    const auto of_a = lines_of(view.place(pair.first), pair.axis);
+    const auto of_b = lines_of(view.place(pair.second), pair.axis);
     for (std::size_t i = 0; i < of_a.size(); ++i)
         if (std::abs(of_a[i] - of_b[i]) <= kExact)
             return true;
-    return false;
+    return climb_together(view, pair);
 }
 
 void note(Found& found, Axis facing, bool in_line) {
@@ -48,8 +55,7 @@ void note(Found& found, Axis facing, bool in_line) {
 
 void find_lines(const View& view, std::span<Found> found) {
     for (const spacing::Facing& pair : view.facing()) {
-        const bool in_line =
-            share_a_line(view.place(pair.first), view.place(pair.second), pair.axis);
+        const bool in_line = share_a_line(view, pair);
         note(found[pair.first], pair.axis, in_line);
         note(found[pair.second], pair.axis, in_line);
     }
@@ -86,14 +92,18 @@ std::size_t count_different(std::vector<double> places) {
 std::size_t count_shared_lines(const View& view) {
     std::vector<double> level;
     std::vector<double> plumb;
+    std::vector<double> climbing;
     for (const spacing::Facing& pair : view.facing()) {
+        if (!view.task().floor.is_level() && climb_together(view, pair))
+            climbing.push_back(view.from_floor(pair.first).centre().y);
         const auto of_first = lines_of(view.place(pair.first), pair.axis);
         const auto of_second = lines_of(view.place(pair.second), pair.axis);
         for (std::size_t i = 0; i < of_first.size(); ++i)
             if (std::abs(of_first[i] - of_second[i]) <= kExact)
                 (pair.axis == Axis::horizontal ? level : plumb).push_back(of_first[i]);
     }
-    return count_different(std::move(level)) + count_different(std::move(plumb));
+    return count_different(std::move(level)) + count_different(std::move(plumb)) +
+           count_different(std::move(climbing));
 }
 
 std::string says(const View& view, units::LengthUnit /*unit*/) {
@@ -119,7 +129,8 @@ const Measure kAlignment{
     "alignment",
     "Alignment",
     "mean over the pieces: 1 where an edge or the middle is in line within 1 mm with that of a "
-    "neighbour each way that it has neighbours, 3/4 for one way of two, else 0",
+    "neighbour each way that it has neighbours, 3/4 for one way of two, else 0; on a stair middles "
+    "that climb with it are in line",
     "edges and axes in common are counted by Ngo, Teo, Byrne, Modelling interface aesthetics, "
     "Information Sciences 152 (2003), as regularity; that counts starts of objects alone, ours "
     "all lines that an eye follows from piece to piece",

@@ -20,14 +20,15 @@ double value(const View& view) {
     const double tolerance = view.task().centre_tolerance;
     const double right = right_middle(view);
     const double raised = std::max(0.0, right - view.task().centre_height);
-    const double off = seen_off(std::abs(view.bounds().centre().y - right) + kRaised * raised);
+    const double off =
+        seen_off(std::abs(view.bounds_from_floor().centre().y - right) + kRaised * raised);
     if (off <= tolerance)
         return 1 - (1 - kAtTolerance) * off / tolerance;
     return kAtTolerance * falling(off - tolerance, kNothingBeyond * tolerance);
 }
 
 std::string says(const View& view, units::LengthUnit unit) {
-    const double middle = view.bounds().centre().y;
+    const double middle = view.bounds_from_floor().centre().y;
     const double right = right_middle(view);
     const std::string wanted =
         std::abs(right - view.task().centre_height) <= kExact
@@ -45,7 +46,8 @@ std::string says(const View& view, units::LengthUnit unit) {
 const Measure kCentreHeight{
     "centre_height",
     "Centre height",
-    "1 where the middle of the group is at the centre height within 1 mm, or as much lower as the "
+    "1 where the middle of the group is at the centre height above the floor, on a stair above the "
+    "line through its nosings, within 1 mm, or as much lower as the "
     "clearance above the furniture asks; where that asks for higher, half of it counts as off; 0.8 "
     "at the tolerance, 0 at six times that",
     "1450 to 1550 mm in homes, the group hung as one piece; common practice, no source",

@@ -12,7 +12,7 @@ namespace {
 
 /// What the group is to hang in the middle of.
 const WallRect& carrier(const View& view) {
-    return view.task().beneath ? view.task().beneath->place : view.task().wall;
+    return view.beneath() != nullptr ? view.beneath()->place : view.task().wall;
 }
 
 double off_centre(const View& view) {
@@ -24,10 +24,10 @@ double value(const View& view) {
 }
 
 std::string says(const View& view, units::LengthUnit unit) {
-    const std::string_view whose = view.task().beneath ? "the furniture's" : "the wall's";
+    const std::string whose = view.beneath() != nullptr ? view.beneath()->title : "the wall";
     const std::string side = side_words(off_centre(view), "left of", "right of", unit);
-    return side.empty() ? fmt::format("The group's middle is in line with {}.", whose)
-                        : fmt::format("The group's middle is {} {}.", side, whose);
+    return side.empty() ? fmt::format("The group's middle is in line with that of {}.", whose)
+                        : fmt::format("The group's middle is {} the middle of {}.", side, whose);
 }
 
 }  // namespace

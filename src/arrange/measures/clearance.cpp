@@ -16,7 +16,7 @@ double value(const View& view) {
     const std::optional<double> clear = clearance_above(view);
     if (!clear)
         return 1;
-    const Beneath& beneath = *view.task().beneath;
+    const Beneath& beneath = *view.beneath();
     if (*clear < beneath.clearance_least - geometry::kLengthEps)
         return std::max(0.0, *clear) / beneath.clearance_least;
     const double over = std::max(0.0, *clear - beneath.clearance_most);
@@ -24,13 +24,13 @@ double value(const View& view) {
 }
 
 std::string says(const View& view, units::LengthUnit unit) {
-    if (!view.task().beneath)
+    if (view.beneath() == nullptr)
         return "There is no furniture to hang above.";
+    const Beneath& beneath = *view.beneath();
     const std::optional<double> clear = clearance_above(view);
     if (!clear)
-        return "The group does not hang above the furniture.";
-    const Beneath& beneath = *view.task().beneath;
-    return fmt::format("The lowest edge over the furniture is {} above it; {} is usual.",
+        return fmt::format("The group does not hang above {}.", beneath.title);
+    return fmt::format("The lowest edge over {} is {} above it; {} is usual.", beneath.title,
                        units::format_length(*clear, unit),
                        range_words(beneath.clearance_least, beneath.clearance_most, unit));
 }

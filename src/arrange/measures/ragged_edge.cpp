@@ -59,10 +59,10 @@ void bring_near(std::span<const Bar> bars, std::span<const double> edges,
 /// them.
 double mean_step(const View& view, spacing::Axis across) {
     const double margin = view.task().gap / 2;
-    const Bar bounds = bar_of(view.bounds(), across, 0);
+    const Bar bounds = bar_of(view.bounds_from_floor(), across, 0);
     Scratch<Bar, 32> bars(view.size());
     for (std::size_t i = 0; i < view.size(); ++i)
-        bars.all()[i] = bar_of(view.place(i), across, margin);
+        bars.all()[i] = bar_of(view.from_floor(i), across, margin);
     Scratch<double, 64> room(2 * view.size());
     const std::span<double> edges = room.all();
     fill_edges(bars.all(), edges);
@@ -78,8 +78,10 @@ double mean_step(const View& view, spacing::Axis across) {
 }
 
 double value(const View& view) {
-    const double upright = mean_step(view, spacing::Axis::vertical) / view.bounds().height();
-    const double sideways = mean_step(view, spacing::Axis::horizontal) / view.bounds().width();
+    const double upright =
+        mean_step(view, spacing::Axis::vertical) / view.bounds_from_floor().height();
+    const double sideways =
+        mean_step(view, spacing::Axis::horizontal) / view.bounds_from_floor().width();
     const double ratio = (upright + sideways) / 2 / kHalfAt;
     return 1 / (1 + ratio * ratio);
 }

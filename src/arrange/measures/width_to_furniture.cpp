@@ -17,7 +17,7 @@ constexpr double kTooWide = 1.75;   ///< Of the most share.
 double value(const View& view) {
     if (!clearance_above(view))
         return 1;
-    const Beneath& beneath = *view.task().beneath;
+    const Beneath& beneath = *view.beneath();
     const double whole = beneath.place.width();
     const double least = beneath.share_least * whole;
     const double most = beneath.share_most * whole;
@@ -28,15 +28,15 @@ double value(const View& view) {
 }
 
 std::string says(const View& view, units::LengthUnit unit) {
-    if (!view.task().beneath)
+    if (view.beneath() == nullptr)
         return "There is no furniture to hang above.";
+    const Beneath& beneath = *view.beneath();
     if (!clearance_above(view))
-        return "The group does not hang above the furniture.";
-    const Beneath& beneath = *view.task().beneath;
+        return fmt::format("The group does not hang above {}.", beneath.title);
     const double whole = beneath.place.width();
     const double width = view.bounds().width();
-    return fmt::format("The group is {} wide, {:.0f} % of the furniture; {} is usual.",
-                       units::format_length(width, unit), 100 * width / whole,
+    return fmt::format("The group is {} wide, {:.0f} % of {}; {} is usual.",
+                       units::format_length(width, unit), 100 * width / whole, beneath.title,
                        range_words(beneath.share_least * whole, beneath.share_most * whole, unit));
 }
 

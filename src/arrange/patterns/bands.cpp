@@ -115,6 +115,28 @@ Layout lay_out_bands(const Task& task, std::span<const std::vector<std::uint32_t
     return on_the_wall(task, set, banding.direction);
 }
 
+Layout lay_out_climbing(const Task& task, std::span<const std::vector<std::uint32_t>> columns,
+                        RowLine line, std::span<const BandEdge> edges) {
+    Layout block;
+    double left = 0;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const Layout column = lay_out_bands(
+            task, columns.subspan(i, 1), {Direction::down_the_wall, RowLine::centre, {edges[i]}});
+        const geometry::Size size = bounds_of(column).size();
+        const double below = line == RowLine::low      ? 0
+                             : line == RowLine::centre ? size.height / 2
+                                                       : size.height;
+        const WallVec by{left, task.floor.pitch() * (left + size.width / 2) - below};
+        for (const Spot& spot : column)
+            block.push_back({spot.item, spot.place.moved(by)});
+        left += size.width + task.gap;
+    }
+    const WallPoint corner = bounds_of(block).min;
+    for (Spot& spot : block)
+        spot.place = spot.place.moved({-corner.x, -corner.y});
+    return block;
+}
+
 std::vector<BandEdge> edges_about_gaps(std::size_t bands) {
     std::vector<BandEdge> edges;
     for (std::size_t i = 0; i < bands; ++i)

@@ -28,6 +28,12 @@ struct Banding {
     std::vector<BandEdge> edges;              ///< One a band.
 };
 
+/// Columns beside each other that go up with the task's stair at its pitch, with their low ends,
+/// middles or high ends on the line of it. `edges` as in Banding. The block's lower left corner is
+/// at the origin.
+Layout lay_out_climbing(const Task& task, std::span<const std::vector<std::uint32_t>> columns,
+                        RowLine line, std::span<const BandEdge> edges);
+
 /// Bands as near to each other as the gap allows; the block's lower left corner is at the origin.
 Layout lay_out_bands(const Task& task, std::span<const std::vector<std::uint32_t>> bands,
                      const Banding& banding);

@@ -20,6 +20,8 @@ std::optional<Layout> lay_out_columns(const Task& task, const Plan& plan) {
     const std::vector<BandEdge> edges = plan.rows.size() == 1
                                             ? std::vector<BandEdge>{edge_on(plan.line)}
                                             : edges_about_gaps(plan.rows.size());
+    if (plan.rows.size() > 1 && task.floor.pitch() != 0)
+        return lay_out_climbing(task, plan.rows, plan.line, edges);
     return lay_out_bands(task, plan.rows, {Direction::down_the_wall, plan.line, edges});
 }
 

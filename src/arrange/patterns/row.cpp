@@ -17,6 +17,15 @@ BandEdge edge_on(RowLine line) {
     return line == RowLine::low ? BandEdge::after : BandEdge::before;
 }
 
+/// Each piece a column of its own.
+Layout climbing_row(const Task& task, const Plan& plan) {
+    std::vector<std::vector<std::uint32_t>> columns;
+    for (const std::uint32_t item : plan.rows.front())
+        columns.push_back({item});
+    const std::vector<BandEdge> edges(columns.size(), BandEdge::middle);
+    return lay_out_climbing(task, columns, plan.line, edges);
+}
+
 std::vector<Plan> single_rows(const Task& task, const std::vector<std::uint32_t>& free) {
     std::vector<Plan> plans;
     for (const Order order : {Order::large_inside, Order::alternating, Order::large_outside})
@@ -32,6 +41,8 @@ bool has_room(const Task& task, const Plan& plan) {
 }  // namespace
 
 std::optional<Layout> lay_out_row(const Task& task, const Plan& plan) {
+    if (plan.rows.size() == 1 && task.floor.pitch() != 0)
+        return climbing_row(task, plan);
     const std::vector<BandEdge> edges(plan.rows.size(), edge_on(plan.line));
     return lay_out_bands(task, plan.rows, {kLevel, RowLine::centre, edges});
 }

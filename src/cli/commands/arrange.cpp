@@ -8,6 +8,7 @@
 #include "cli/save.h"
 #include "cli/search.h"
 #include "cli/text_table.h"
+#include "wall/middle.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -150,7 +151,8 @@ std::string layouts_text(const Arranged& arranged, units::LengthUnit unit) {
         rows.push_back({std::to_string(i + 1), std::string(wall::name_of(one.pattern)),
                         std::to_string(group.pieces.size()), gaps_text(group, unit),
                         fmt::format("{:.0f}", 100 * alignment_of(one.score)),
-                        units::format_number(group.bounds.centre().y, unit),
+                        units::format_number(
+                            wall::middle_above_floor(arranged.projects[i], group.pieces), unit),
                         units::format_number(group.bounds.width(), unit),
                         units::format_number(group.bounds.height(), unit), points(one.score.total),
                         counts_text(arranged.findings[i])});

@@ -4,6 +4,7 @@
 #include "cli/layout_out.h"
 #include "cli/load.h"
 #include "cli/text_table.h"
+#include "wall/middle.h"
 
 #include <fmt/format.h>
 
@@ -11,7 +12,8 @@ namespace wallwright::cli {
 
 namespace {
 
-std::string groups_text(const rules::Assessment& assessment, units::LengthUnit unit) {
+std::string groups_text(const wall::Project& project, const rules::Assessment& assessment,
+                        units::LengthUnit unit) {
     std::vector<std::vector<std::string>> rows;
     for (const spacing::Group& group : assessment.groups)
         rows.push_back({std::to_string(rows.size() + 1), std::to_string(group.pieces.size()),
@@ -19,7 +21,7 @@ std::string groups_text(const rules::Assessment& assessment, units::LengthUnit u
                         units::format_number(group.bounds.bottom(), unit),
                         units::format_number(group.bounds.width(), unit),
                         units::format_number(group.bounds.height(), unit),
-                        units::format_number(group.bounds.centre().y, unit),
+                        units::format_number(wall::middle_above_floor(project, group.pieces), unit),
                         gaps_text(group, unit)});
     const std::string in(units::name_of(unit));
     return text_table({{"group"},
@@ -43,8 +45,9 @@ Result<Answer> check(const Common& common) {
         return Answer{text_of({{"findings", json_of(assessment.findings)},
                                {"groups", json_of(assessment.groups)}}),
                       loaded->aside, status};
-    const std::string groups = assessment.groups.empty() ? "No piece is on the wall.\n"
-                                                         : groups_text(assessment, loaded->shown);
+    const std::string groups = assessment.groups.empty()
+                                   ? "No piece is on the wall.\n"
+                                   : groups_text(loaded->project, assessment, loaded->shown);
     return Answer{groups + "\n" + findings_text(assessment.findings), loaded->aside, status};
 }
 
