@@ -17,8 +17,6 @@ using Clock = std::chrono::steady_clock;
 
 constexpr std::size_t kStreams = 2;
 constexpr std::chrono::milliseconds kTellEvery{50};
-/// From so many on the first plans take long enough to be told of one pattern at a time.
-constexpr std::size_t kManyPieces = 40;
 
 Candidate candidate_of(const Task& task, Found found) {
     Candidate candidate{found.pattern, std::move(found.layout), {}, {}};
@@ -88,19 +86,28 @@ class Search {
     }
 
   private:
-    /// Each pattern may take a while for hundreds of pieces; false when it was stopped between two.
+    /// For hundreds of pieces that may take a while; false when it was stopped before the end.
     bool try_first_plans(const std::function<bool(const Progress&)>& go_on) {
         View view(task_);
+        bool goes_on = true;
+        Clock::time_point told = Clock::now();
+        const auto tell = [&] {
+            if (goes_on && Clock::now() - told >= kTellEvery / 2) {
+                goes_on = go_on({chosen(first_.found()), done()});
+                told = Clock::now();
+            }
+            return goes_on;
+        };
         for (const Pattern pattern :
              {Pattern::grid, Pattern::row, Pattern::spine, Pattern::columns}) {
             if (options_.pattern && *options_.pattern != pattern)
                 continue;
-            for (Plan& plan : first_plans(task_, pattern))
+            for (Plan& plan : first_plans(task_, pattern, tell))
                 if (std::optional<Found> found = found_of(view, plan)) {
                     first_.offer(*found);
                     tried_.push_back({std::move(plan), std::move(*found)});
                 }
-            if (task_.items.size() > kManyPieces && !go_on({chosen(first_.found()), done()}))
+            if (!tell())
                 return false;
         }
         return true;

@@ -82,14 +82,14 @@ void keep_the_likely(std::vector<Proposal>& proposals) {
 }
 
 std::vector<Plan> plans_of(const Task& task, const std::vector<std::uint32_t>& free,
-                           Pattern pattern) {
+                           Pattern pattern, const std::function<bool()>& go_on) {
     switch (pattern) {
         case Pattern::row:
-            return row_plans(task, free);
+            return row_plans(task, free, go_on);
         case Pattern::spine:
-            return spine_plans(task, free);
+            return spine_plans(task, free, go_on);
         case Pattern::columns:
-            return columns_plans(task, free);
+            return columns_plans(task, free, go_on);
         case Pattern::grid:
             return grid_plans(task, free);
         case Pattern::salon:
@@ -130,11 +130,12 @@ std::size_t uneven_gaps(const Task& task, const Layout& block) {
         }));
 }
 
-std::vector<Plan> first_plans(const Task& task, Pattern pattern) {
+std::vector<Plan> first_plans(const Task& task, Pattern pattern,
+                              const std::function<bool()>& go_on) {
     const std::vector<std::uint32_t> free = free_items(task);
     if (free.empty() || pattern == Pattern::salon)
         return {};
-    std::vector<Proposal> proposals = that_can_hang(task, plans_of(task, free, pattern));
+    std::vector<Proposal> proposals = that_can_hang(task, plans_of(task, free, pattern, go_on));
     keep_the_likely(proposals);
     std::vector<Plan> first;
     for (Proposal& proposal : proposals)

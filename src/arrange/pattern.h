@@ -5,6 +5,7 @@
 #include "base/random.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -57,8 +58,10 @@ std::size_t uneven_gaps(const Task& task, const Layout& block);
 /// where another of the pattern hangs. No two of a pattern look much the same, and those with
 /// uneven gaps are few, the least uneven ones.
 std::vector<Plan> first_plans(const Task& task);
-/// Those of one pattern; none of the salon.
-std::vector<Plan> first_plans(const Task& task, Pattern pattern);
+/// Those of one pattern; none of the salon. For hundreds of pieces that takes a while: `go_on` is
+/// asked every few milliseconds then, and once it gives false only what there is counts.
+std::vector<Plan> first_plans(
+    const Task& task, Pattern pattern, const std::function<bool()>& go_on = [] { return true; });
 
 /// A plan near by: two pieces swapped, one moved to another place or row, a row reversed, another
 /// line. Of a grid, which has its places, only swapped and reversed. The same only when the plan

@@ -10,8 +10,11 @@ namespace wallwright::arrange {
 
 namespace {
 
-constexpr std::uint64_t kCycle = 5000;  ///< Tries from hot to cold.
-constexpr double kHot = 2.0;            ///< Points of the total that a worse layout may cost.
+/// Tries from hot to cold for a dozen pieces. Each costs more with more of them, so that a cycle of
+/// fewer still takes as long.
+constexpr std::uint64_t kCycle = 5000;
+constexpr std::uint64_t kCycleLeast = 400;
+constexpr double kHot = 2.0;  ///< Points of the total that a worse layout may cost.
 constexpr double kCold = 0.05;
 constexpr double kLeftOutCosts = 100;  ///< More than any layout can gain.
 constexpr double kFreshShare = 0.1;    ///< Of the cycles that start over.
@@ -19,6 +22,10 @@ constexpr double kFreshShare = 0.1;    ///< Of the cycles that start over.
 void shuffle(std::vector<std::uint32_t>& items, Random& random) {
     for (std::size_t i = items.size(); i > 1; --i)
         std::swap(items[i - 1], items[random.below(i)]);
+}
+
+std::uint64_t cycle_for(std::size_t pieces) {
+    return std::max(kCycleLeast, kCycle * 12 / std::max<std::size_t>(12, pieces));
 }
 
 double value_of(double total, std::size_t left_out) {
@@ -136,7 +143,8 @@ Layout Salon::neighbour() {
 }
 
 double Salon::temperature() const {
-    const double cooled = static_cast<double>(tries_ % kCycle) / static_cast<double>(kCycle);
+    const std::uint64_t cycle = cycle_for(free_.size());
+    const double cooled = static_cast<double>(tries_ % cycle) / static_cast<double>(cycle);
     return kHot * std::pow(kCold / kHot, cooled);
 }
 
@@ -151,7 +159,7 @@ void Salon::begin_cycle() {
 
 void Salon::run(std::uint64_t tries) {
     for (std::uint64_t i = 0; i < tries && !free_.empty(); ++i) {
-        if (tries_ > 0 && tries_ % kCycle == 0)
+        if (tries_ > 0 && tries_ % cycle_for(free_.size()) == 0)
             begin_cycle();
         State next = judged(neighbour());
         if (takes(next))

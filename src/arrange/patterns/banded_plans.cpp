@@ -23,9 +23,12 @@ Direction direction_of(Pattern pattern) {
 }
 
 std::vector<Plan> banded_plans(const Task& task, const std::vector<std::uint32_t>& free,
-                               Pattern pattern, std::size_t bands, bool all_lines) {
+                               Pattern pattern, std::size_t bands, bool all_lines,
+                               const std::function<bool()>& go_on) {
     std::vector<Plan> plans;
     for (const SplitTaste& taste : kTastes) {
+        if (!go_on())
+            return plans;
         const Plan plan{pattern, RowLine::centre,
                         split_into(task, free, bands, direction_of(pattern), taste)};
         plans.push_back(ordered(task, plan, Order::large_inside));

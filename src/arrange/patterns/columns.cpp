@@ -25,14 +25,15 @@ std::optional<Layout> lay_out_columns(const Task& task, const Plan& plan) {
     return lay_out_bands(task, plan.rows, {Direction::down_the_wall, plan.line, edges});
 }
 
-std::vector<Plan> columns_plans(const Task& task, const std::vector<std::uint32_t>& free) {
+std::vector<Plan> columns_plans(const Task& task, const std::vector<std::uint32_t>& free,
+                                const std::function<bool()>& go_on) {
     const std::vector<std::size_t> counts = likely_counts(task, free, Direction::down_the_wall, 1);
     std::vector<Plan> plans;
     for (const std::size_t columns : counts)
         // As many columns as pieces are a row.
         if (columns < free.size() || free.size() == 1)
             std::ranges::move(banded_plans(task, free, Pattern::columns, columns,
-                                           columns == counts.front() || columns <= 2),
+                                           columns == counts.front() || columns <= 2, go_on),
                               std::back_inserter(plans));
     return plans;
 }

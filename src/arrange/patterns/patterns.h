@@ -4,6 +4,7 @@
 
 #include "arrange/pattern.h"
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -17,9 +18,13 @@ std::optional<Layout> lay_out_columns(const Task& task, const Plan& plan);
 std::optional<Layout> lay_out_grid(const Task& task, const Plan& plan);
 
 /// Plans of one pattern for the free pieces, the likeliest first. They need not fit on the wall.
-std::vector<Plan> row_plans(const Task& task, const std::vector<std::uint32_t>& free);
-std::vector<Plan> spine_plans(const Task& task, const std::vector<std::uint32_t>& free);
-std::vector<Plan> columns_plans(const Task& task, const std::vector<std::uint32_t>& free);
+/// `go_on` as in first_plans().
+std::vector<Plan> row_plans(const Task& task, const std::vector<std::uint32_t>& free,
+                            const std::function<bool()>& go_on);
+std::vector<Plan> spine_plans(const Task& task, const std::vector<std::uint32_t>& free,
+                              const std::function<bool()>& go_on);
+std::vector<Plan> columns_plans(const Task& task, const std::vector<std::uint32_t>& free,
+                                const std::function<bool()>& go_on);
 std::vector<Plan> grid_plans(const Task& task, const std::vector<std::uint32_t>& free);
 
 }  // namespace wallwright::arrange

@@ -49,11 +49,14 @@ std::optional<Layout> lay_out_row(const Task& task, const Plan& plan) {
 
 /// Rows one above the other are for walls too narrow for one: with unlike heights they rarely come
 /// out even.
-std::vector<Plan> row_plans(const Task& task, const std::vector<std::uint32_t>& free) {
+std::vector<Plan> row_plans(const Task& task, const std::vector<std::uint32_t>& free,
+                            const std::function<bool()>& go_on) {
     std::vector<Plan> plans = single_rows(task, free);
     if (has_room(task, plans.front()))
         return plans;
     for (const std::size_t rows : likely_counts(task, free, kLevel, 2)) {
+        if (!go_on())
+            break;
         std::vector<std::vector<std::uint32_t>> split =
             split_into(task, free, rows, kLevel, {1, 0.05, 0});
         for (std::vector<std::uint32_t>& row : split)

@@ -14,7 +14,8 @@ std::optional<Layout> lay_out_spine(const Task& task, const Plan& plan) {
         {Direction::across_the_wall, plan.line, edges_about_gaps(plan.rows.size())});
 }
 
-std::vector<Plan> spine_plans(const Task& task, const std::vector<std::uint32_t>& free) {
+std::vector<Plan> spine_plans(const Task& task, const std::vector<std::uint32_t>& free,
+                              const std::function<bool()>& go_on) {
     if (free.size() < 2)
         return {};
     std::vector<std::size_t> counts = likely_counts(task, free, Direction::across_the_wall, 2);
@@ -23,9 +24,9 @@ std::vector<Plan> spine_plans(const Task& task, const std::vector<std::uint32_t>
         counts.push_back(2);
     std::vector<Plan> plans;
     for (const std::size_t rows : counts)
-        std::ranges::move(
-            banded_plans(task, free, Pattern::spine, rows, rows == counts.front() || rows == 2),
-            std::back_inserter(plans));
+        std::ranges::move(banded_plans(task, free, Pattern::spine, rows,
+                                       rows == counts.front() || rows == 2, go_on),
+                          std::back_inserter(plans));
     return plans;
 }
 

@@ -40,7 +40,7 @@ struct Sums {
 class Split {
   public:
     Split(std::vector<BandSize> sizes, std::size_t bands, double gap, const SplitTaste& taste)
-        : sizes_(std::move(sizes)), gap_(gap), taste_(taste), bands_(bands) {
+        : sizes_(std::move(sizes)), gap_(gap), taste_(taste), bands_(bands), costs_(bands) {
         for (const BandSize& size : sizes_)
             all_.add(size, gap_, 1);
     }
@@ -50,6 +50,8 @@ class Split {
         std::ranges::fill(bands_, Sums{});
         for (std::size_t i = 0; i < sizes_.size(); ++i)
             bands_[band_of_[i]].add(sizes_[i], gap_, 1);
+        for (std::size_t band = 0; band < bands_.size(); ++band)
+            costs_[band] = cost_of(band, bands_[band]);
     }
 
     void improve() {
@@ -60,12 +62,7 @@ class Split {
                 return;
     }
 
-    [[nodiscard]] double cost() const {
-        double sum = 0;
-        for (std::size_t i = 0; i < bands_.size(); ++i)
-            sum += cost_of(i, bands_[i]);
-        return sum;
-    }
+    [[nodiscard]] double cost() const { return std::accumulate(costs_.begin(), costs_.end(), 0.0); }
 
     [[nodiscard]] const BandOf& band_of() const { return band_of_; }
 
@@ -131,11 +128,14 @@ class Split {
     }
 
     bool keep_if_better(std::size_t a, const Sums& sums_a, std::size_t b, const Sums& sums_b) {
-        const double before = cost_of(a, bands_[a]) + cost_of(b, bands_[b]);
-        if (cost_of(a, sums_a) + cost_of(b, sums_b) > before - 1e-9)
+        const double cost_a = cost_of(a, sums_a);
+        const double cost_b = cost_of(b, sums_b);
+        if (cost_a + cost_b > costs_[a] + costs_[b] - 1e-9)
             return false;
         bands_[a] = sums_a;
         bands_[b] = sums_b;
+        costs_[a] = cost_a;
+        costs_[b] = cost_b;
         return true;
     }
 
@@ -143,6 +143,7 @@ class Split {
     double gap_;
     SplitTaste taste_;
     std::vector<Sums> bands_;
+    std::vector<double> costs_;  // by band
     Sums all_;
     BandOf band_of_;
 };
