@@ -120,7 +120,8 @@ desk::WallShapes plans_overlay(const State& state, double scale) {
         return {};
     desk::WallShapes shapes =
         desk::target_overlay(state.session, state.picture.drawing.shapes, scale);
-    for (auto& shape : desk::suggestions_overlay(state.session, state.suggestions, scale))
+    for (auto& shape : desk::suggestions_overlay(state.session, state.suggestions,
+                                                 state.picture.drawing.shapes, scale))
         shapes.push_back(std::move(shape));
     return shapes;
 }

@@ -40,7 +40,7 @@ Smaller with_pieces_of(const Task& task, const Layout& layout) {
 
 std::optional<double> best_total_of_same(const Task& task, const Layout& layout, std::uint64_t seed,
                                          std::uint64_t tries, const std::function<bool()>& go_on) {
-    constexpr std::uint64_t kAtOnce = 10;
+    constexpr std::uint64_t kAtOnce = 4;
     if (!go_on())
         return {};
     const Smaller smaller = with_pieces_of(task, layout);

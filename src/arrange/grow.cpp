@@ -66,12 +66,9 @@ GrowthBeam::Round round_of(std::uint64_t number, std::uint64_t seed) {
     return round;
 }
 
-/// The first round runs to its end, so that there is an answer however little time and patience.
+/// The clock does not end the first round, so that all pieces have a place however little time.
 void search(GrowthBeam& beam, const GrowOptions& options, Watch& watch) {
-    beam.run(round_of(0, options.seed), [&] {
-        watch.asks(0);
-        return true;
-    });
+    beam.run(round_of(0, options.seed), [&] { return watch.asks(0); });
     for (std::uint64_t number = 1; number < options.rounds; ++number) {
         if (!watch.within(kBeamShare) || beam.has_tried_all())
             return;
@@ -124,6 +121,7 @@ Growth grow(const Task& task, const WallRect& target, const GrowOptions& options
     growth.stages = stages_of(task, beam, options.per_stage);
     growth.points = beam.best_points();
     growth.left_out = ids_left_out(task, beam.best());
+    growth.cut_short = !beam.has_ended();
     say_how_finished(task, options, watch, growth.stages);
     return growth;
 }

@@ -30,7 +30,9 @@ struct Stage {
 
 struct Growth {
     std::vector<Stage> stages;
-    std::vector<wall::PieceId> left_out;  ///< No place for them.
+    std::vector<wall::PieceId> left_out;  ///< No place for them, or not looked for any more.
+    /// Stopped before every piece was looked at: those left out may have a place.
+    bool cut_short = false;
     /// What the search went by: of each stage the total and up to 50 for how far it leads, half as
     /// the mean of all stages, half of the last. More rounds never bring less for as many pieces.
     double points = 0;
@@ -42,9 +44,11 @@ std::optional<WallRect> place_of(const wall::Room& room, const wall::Target& tar
 
 /// Every stage is allowed, each piece that it adds touches the group at the wanted gap, and the
 /// stages together look as finished and lead as straight to the target as a beam search finds. The
-/// task has only the waiting pieces free; some piece must stay. `go_on` gets how much is done;
-/// false gives the best so far: at least what the first, narrowest round gives, which always runs
-/// to its end (from milliseconds to a second for a hundred frames of as many sizes).
+/// task has only the waiting pieces free; some piece must stay. `go_on` gets how much is done, at
+/// every piece that is looked at (some milliseconds at most among two hundred); false gives the
+/// best so far, which is one piece at least where any has a place. The time alone does not end the
+/// first, narrowest round: it gives every piece that has a place one (from milliseconds to some
+/// seconds for a hundred frames of as many sizes).
 Growth grow(const Task& task, const WallRect& target, const GrowOptions& options,
             const std::function<bool(double)>& go_on);
 

@@ -101,12 +101,20 @@ void GrowthBeam::look_around(const State& state, std::size_t index, std::uint32_
     around_.insert(around_.end(), found.begin(), found.end());
 }
 
-void GrowthBeam::find_steps(const State& state, std::size_t index) {
+bool GrowthBeam::find_steps(const State& state, std::size_t index,
+                            const std::function<bool()>& go_on) {
     around_.clear();
-    for (const std::uint32_t item : next_items(state))
+    bool goes_on = true;
+    for (const std::uint32_t item : next_items(state)) {
         look_around(state, index, item);
+        goes_on = goes_on && go_on();
+        const bool has_any = !around_.empty() || !state.added.empty() || !best_.empty();
+        if (!goes_on && has_any)
+            break;
+    }
     left_some_ = keep_best(around_, kPerState) || left_some_;
     steps_.insert(steps_.end(), around_.begin(), around_.end());
+    return goes_on;
 }
 
 GrowthBeam::State GrowthBeam::after(const State& state, const Step& step) {
@@ -175,21 +183,24 @@ void GrowthBeam::run(const Round& round, const std::function<bool()>& go_on) {
     start.to_target = goal_.today();
     std::vector<State> states{start};
     bool stopped = false;
+    const auto ask = [&] {
+        stopped = stopped || !go_on();
+        return !stopped;
+    };
     while (!states.empty() && !stopped) {
         steps_.clear();
         for (std::size_t i = 0; i < states.size() && !stopped; ++i) {
             const std::size_t before = steps_.size();
-            find_steps(states[i], i);
-            if (steps_.size() == before)
+            if (find_steps(states[i], i, ask) && steps_.size() == before)
                 keep(states[i]);
-            stopped = !go_on();
         }
-        if (stopped)
-            break;
-        states = best_next(states, go_on);
+        const bool has_none = best_.empty() && states.front().added.empty();
+        if (!stopped || has_none)
+            states = best_next(states, ask);
     }
     for (const State& state : states)
         keep(state);
+    has_ended_ = has_ended_ || !stopped;
     has_tried_all_ = has_tried_all_ || !(left_some_ || stopped);
 }
 

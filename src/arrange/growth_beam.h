@@ -25,13 +25,16 @@ class GrowthBeam {
         double noise = 0;       ///< Points by which a glance errs at most.
         std::uint64_t seed = 1;
     };
-    /// Runs until every layout has all pieces or no room for more, or until `go_on` gives false:
-    /// then the fullest so far count.
+    /// Runs until every layout has all pieces or no room for more, or until `go_on`, which is asked
+    /// at every piece that is looked at, gives false: then the fullest so far count. Not before one
+    /// piece is up, where any has a place.
     void run(const Round& round, const std::function<bool()>& go_on);
 
     /// The best growth so far: most pieces, then most points. In the order to hang them.
     [[nodiscard]] const Layout& best() const { return best_; }
     [[nodiscard]] double best_points() const { return best_points_; }
+    /// True once a round came to its end: what is not in the best has no place there.
+    [[nodiscard]] bool has_ended() const { return has_ended_; }
     /// True once a round has tried all there is.
     [[nodiscard]] bool has_tried_all() const { return has_tried_all_; }
     /// mm from the group that grows, with these pieces, to the target.
@@ -54,7 +57,8 @@ class GrowthBeam {
     };
     using Key = std::vector<std::tuple<std::uint32_t, double, double>>;
 
-    void find_steps(const State& state, std::size_t index);
+    /// False when it was stopped.
+    bool find_steps(const State& state, std::size_t index, const std::function<bool()>& go_on);
     void look_around(const State& state, std::size_t index, std::uint32_t item);
     [[nodiscard]] std::vector<std::uint32_t> next_items(const State& state);
     std::vector<State> best_next(const std::vector<State>& states,
@@ -75,6 +79,7 @@ class GrowthBeam {
     Round round_;
     Layout best_;
     double best_points_ = 0;
+    bool has_ended_ = false;
     bool has_tried_all_ = false;
     bool left_some_ = false;
     std::vector<Step> steps_;

@@ -22,10 +22,13 @@ struct File {
     std::string bytes;
 };
 
-Result<std::string> picture_of(wall::Project project, const Loaded& loaded) {
+using Stage = std::optional<draw::StageShown>;
+
+Result<std::string> picture_of(wall::Project project, const Loaded& loaded, Stage stage) {
     project.unit = loaded.shown;
     const rules::Assessment assessment = rules::assess(project, loaded.catalogue);
-    return pages::to_png(pages::elevation_page(project, assessment, loaded.folder), kPixelsPerMm);
+    return pages::to_png(pages::elevation_page(project, assessment, loaded.folder, stage),
+                         kPixelsPerMm);
 }
 
 }  // namespace
@@ -47,9 +50,12 @@ Result<std::string> write_numbered(const std::string& folder, const Numbered& nu
     std::vector<File> files;
     std::string stem;
     int number = numbered.first;
+    const int last = number + static_cast<int>(numbered.projects.size()) - 1;
     for (const wall::Project& project : numbered.projects) {
+        const Stage stage =
+            numbered.are_stages ? Stage(draw::StageShown{number, last}) : std::nullopt;
         stem = (fs::path(folder) / fmt::format("{}-{}", numbered.name, number++)).string();
-        auto picture = picture_of(project, loaded);
+        auto picture = picture_of(project, loaded, stage);
         if (!picture)
             return fail(within(stem + ".png", std::move(picture.error())));
         files.push_back({stem + ".json", text_in(folder, project, loaded)});

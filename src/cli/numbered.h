@@ -18,6 +18,7 @@ struct Numbered {
     std::string name;
     int first = 1;
     std::vector<wall::Project> projects;  ///< At least one.
+    bool are_stages = false;              ///< Of one growth: each picture shows what is new.
 };
 
 /// Into the folder, which is there. Nothing is written before everything is painted. What to say on

@@ -1,5 +1,6 @@
 #include "desk/growth_choice.h"
 
+#include "arrange/growth_end.h"
 #include "desk/broke_off.h"
 #include "desk/drag.h"
 #include "edits/wishes.h"
@@ -30,10 +31,26 @@ bool waits(const wall::Piece& piece) {
     return piece.state == PieceState::waiting;
 }
 
-Notice no_room_anywhere() {
-    return {true,
-            "No waiting piece has room beside the group. Choose another direction, or make the "
-            "wanted gap smaller."};
+Notice no_room_anywhere(const arrange::GrowthEnd& end) {
+    const std::string why =
+        end.in_the_way ? fmt::format(": {} is in the way", end.in_the_way->title) : "";
+    return {true, fmt::format("No waiting piece has room beside the group{}. Choose another "
+                              "direction, or make the wanted gap smaller.",
+                              why)};
+}
+
+/// What stands between and what waits on; empty where all went well. How far a growth came that
+/// only ran out of pieces is under the wall in any case.
+std::string outcome(const wall::Project& from, const arrange::GrowthEnd& end,
+                    const arrange::Growth& growth) {
+    std::vector<std::string> said;
+    if (end.in_the_way && !(growth.left_out.empty() && end.in_the_way->fits_before))
+        said.push_back(arrange::words_of(end, from, growth, from.unit));
+    if (!growth.left_out.empty())
+        said.push_back(fmt::format("{} for {}.",
+                                   growth.cut_short ? "Stopped early: no place yet" : "No room",
+                                   titles_of(from, growth.left_out, kMostNamed)));
+    return fmt::format("{}", fmt::join(said, " "));
 }
 
 }  // namespace
@@ -105,17 +122,17 @@ bool GrowthChoice::follow(Session& session) {
 }
 
 void GrowthChoice::keep(Session& session, arrange::Growth growth) {
+    const arrange::GrowthEnd end = arrange::end_of(from_, task_, growth);
     if (growth.stages.empty()) {
-        session.notice = no_room_anywhere();
+        session.notice = no_room_anywhere(end);
         return;
     }
     const std::string label =
         fmt::format("Grow toward {}", title_of(from_, from_.target.value(), from_.unit));
     if (!session.apply(label, arrange::with_growth(from_, task_, growth)))
         return;
-    if (!growth.left_out.empty())
-        session.notice = Notice{
-            false, fmt::format("No room for {}.", titles_of(from_, growth.left_out, kMostNamed))};
+    if (const std::string said = outcome(from_, end, growth); !said.empty())
+        session.notice = Notice{false, said};
     growth_ = std::move(growth);
 }
 

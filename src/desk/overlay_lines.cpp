@@ -95,11 +95,13 @@ draw::Text<Wall> Overlay::label(Point<Wall> at, std::string text) const {
     return label;
 }
 
+bool Overlay::is_free(const draw::Text<Wall>& text) const {
+    return room_.is_free(draw::estimated_box(text, scale_));
+}
+
 bool Overlay::add_if_free(const std::vector<draw::Text<Wall>>& choices) {
-    const auto is_free = [this](const draw::Text<Wall>& text) {
-        return room_.is_free(draw::estimated_box(text, scale_));
-    };
-    const auto free = std::ranges::find_if(choices, is_free);
+    const auto free = std::ranges::find_if(
+        choices, [this](const draw::Text<Wall>& text) { return is_free(text); });
     if (free == choices.end())
         return false;
     keep_clear(draw::estimated_box(*free, scale_));

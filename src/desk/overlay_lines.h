@@ -28,7 +28,9 @@ class Overlay {
     }
     /// Labels keep out of it from now on.
     void keep_clear(const geometry::Rect<geometry::Wall>& place) { room_.take(place); }
-    /// Adds the first that is clear of all labels and lines so far; false when none is.
+    /// Clear of all labels and lines so far.
+    [[nodiscard]] bool is_free(const draw::Text<geometry::Wall>& text) const;
+    /// Adds the first that is; false when none is.
     bool add_if_free(const std::vector<draw::Text<geometry::Wall>>& choices);
     /// Adds the first of one or more that is clear of all labels and lines so far, or the very
     /// first when none is: a figure in the way is better than none.

@@ -18,8 +18,10 @@ using WallShapes = std::vector<draw::Shape<geometry::Wall>>;
 WallShapes target_overlay(const Session& session, const WallShapes& under, double scale);
 
 /// A dashed frame for each suggestion, numbered from 1 as in the list, the one pointed out with its
-/// size and filled; the others with their size where they do not cover a better one.
+/// size and filled; the others with their size where they do not cover a better one. Labels of the
+/// wall's drawing, which is `under` it, stand over the frames that would cross them, on their own
+/// ground.
 WallShapes suggestions_overlay(const Session& session, const Suggestions& suggestions,
-                               double scale);
+                               const WallShapes& under, double scale);
 
 }  // namespace wallwright::desk

@@ -1,5 +1,6 @@
 #include "desk/overlay_lines.h"
 #include "desk/plans_overlay.h"
+#include "draw/dashes.h"
 #include "draw/dimensions.h"
 #include "draw/labels.h"
 #include "draw/paths.h"
@@ -79,7 +80,7 @@ std::vector<std::string> size_lines(const Overlay& overlay, const Rect<Wall>& pl
     return {};
 }
 
-/// Number and size in the middle, where the frame is large enough for the words.
+/// Number and size in the middle, where the frame is large enough for the words and no label is.
 bool add_words(Overlay& overlay, const Rect<Wall>& place, std::size_t index, units::LengthUnit unit,
                bool is_pointed_out) {
     const std::vector<std::string> lines = size_lines(overlay, place, unit);
@@ -89,43 +90,90 @@ bool add_words(Overlay& overlay, const Rect<Wall>& place, std::size_t index, uni
     const double half = overlay.on_wall(draw::kSmallFigureSize) / 2;
     Point<Wall> at = place.centre();
     at.y += step * static_cast<double>(lines.size()) / 2 - half;
-    overlay.add_first_free({on_paper(number_at(overlay, at, index), is_pointed_out)});
+    std::vector<draw::Text<Wall>> texts{on_paper(number_at(overlay, at, index), is_pointed_out)};
     for (const std::string& line : lines) {
         at.y -= step;
-        overlay.add_first_free({on_paper(overlay.label(at, line), is_pointed_out)});
+        texts.push_back(on_paper(overlay.label(at, line), is_pointed_out));
     }
+    if (!is_pointed_out && !std::ranges::all_of(texts, [&overlay](const draw::Text<Wall>& text) {
+            return overlay.is_free(text);
+        }))
+        return false;
+    for (const draw::Text<Wall>& text : texts)
+        overlay.add_first_free({text});
     return true;
 }
 
-void add_suggestion(Overlay& overlay, const Suggestions& suggestions, std::size_t index,
-                    units::LengthUnit unit) {
+/// The labels of the wall's drawing that stand on the wall's own colour, and where frames meet
+/// them.
+class Labels {
+  public:
+    Labels(const WallShapes& under, double scale) : scale_(scale) {
+        for (const draw::Shape<Wall>& shape : under)
+            if (const auto* const text = std::get_if<draw::Text<Wall>>(&shape);
+                text != nullptr && text->plate)
+                texts_.push_back(*text);
+    }
+
+    /// Over the frame that meets them, and kept clear of from then on.
+    void add_again(Overlay& overlay, const Rect<Wall>& frame) const {
+        for (const draw::Text<Wall>& text : texts_)
+            if (geometry::overlaps(frame, box_of(text))) {
+                overlay.keep_clear(box_of(text));
+                overlay.add(text);
+            }
+    }
+
+  private:
+    [[nodiscard]] Rect<Wall> box_of(const draw::Text<Wall>& text) const {
+        return draw::estimated_box(text, scale_).grown(draw::kPlateAir / scale_);
+    }
+
+    double scale_;
+    std::vector<draw::Text<Wall>> texts_;
+};
+
+bool covers_a_better_one(const std::vector<Suggestion>& list, std::size_t index) {
+    return std::any_of(list.begin(), list.begin() + static_cast<std::ptrdiff_t>(index),
+                       [&](const Suggestion& better) {
+                           return geometry::overlaps(better.place, list[index].place);
+                       });
+}
+
+void add_usual(Overlay& overlay, const Suggestions& suggestions, const Labels& labels,
+               units::LengthUnit unit) {
     const auto& list = suggestions.list();
-    const bool is_pointed_out = suggestions.pointed_out() == index;
-    const Rect<Wall>& place = list[index].place;
-    const auto covers = [&place](const Suggestion& better) {
-        return geometry::overlaps(better.place, place);
-    };
-    const bool is_covered =
-        std::any_of(list.begin(), list.begin() + static_cast<std::ptrdiff_t>(index), covers);
-    if (is_pointed_out)
-        overlay.add(draw::box(place, {Paint{Ink::paper, {}, kFilled}, kPointedOut}));
-    else
-        overlay.add(draw::box(place, {std::nullopt, kUsual}));
-    if ((is_covered && !is_pointed_out) || !add_words(overlay, place, index, unit, is_pointed_out))
+    const auto is_usual = [&](std::size_t i) { return suggestions.pointed_out() != i; };
+    for (std::size_t i = 0; i < list.size(); ++i)
+        if (is_usual(i))
+            overlay.add(draw::box(list[i].place, {std::nullopt, kUsual}));
+    for (const Suggestion& one : list)
+        labels.add_again(overlay, one.place);
+    for (std::size_t i = 0; i < list.size(); ++i)
+        if (is_usual(i) &&
+            (covers_a_better_one(list, i) || !add_words(overlay, list[i].place, i, unit, false)))
+            add_number(overlay, list[i].place, i);
+}
+
+void add_pointed_out(Overlay& overlay, const Rect<Wall>& place, std::size_t index,
+                     const Labels& labels, units::LengthUnit unit) {
+    overlay.add(draw::box(place, {Paint{Ink::paper, {}, kFilled}, kPointedOut}));
+    labels.add_again(overlay, place);
+    if (!add_words(overlay, place, index, unit, true))
         add_number(overlay, place, index);
 }
 
 }  // namespace
 
 WallShapes suggestions_overlay(const Session& session, const Suggestions& suggestions,
-                               double scale) {
-    Overlay overlay(session.project().room.colour, scale);
-    const auto pointed_out = suggestions.pointed_out();
-    for (std::size_t i = 0; i < suggestions.list().size(); ++i)
-        if (pointed_out != i)
-            add_suggestion(overlay, suggestions, i, session.project().unit);
-    if (pointed_out)
-        add_suggestion(overlay, suggestions, *pointed_out, session.project().unit);
+                               const WallShapes& under, double scale) {
+    const wall::Project& project = session.project();
+    Overlay overlay(project.room.colour, scale);
+    const Labels labels(under, scale);
+    add_usual(overlay, suggestions, labels, project.unit);
+    if (const auto pointed_out = suggestions.pointed_out())
+        add_pointed_out(overlay, suggestions.list()[*pointed_out].place, *pointed_out, labels,
+                        project.unit);
     return overlay.take();
 }
 

@@ -6,6 +6,7 @@
 #include "draw/inner_measures.h"
 #include "draw/measures.h"
 #include "draw/paths.h"
+#include "draw/stage_shown.h"
 #include "draw/tint.h"
 #include "draw/waiting.h"
 #include "draw/wished.h"
@@ -38,6 +39,7 @@ void add_notes(Board& board) {
     add_wished_notes(board);
     if (board.options.dimensions)
         add_inner_measures(board);
+    add_stage_label(board);
 }
 
 WallDrawing finished(Board board) {
@@ -119,6 +121,7 @@ WallDrawing elevation(const wall::Project& project, const rules::Assessment& ass
         add_outer_measures(board);
     add_height_lines(board);
     add_furnishings(board);
+    add_stage_outlines(board);
     add_pieces(board);
     add_waiting(board, waiting);
     add_notes(board);

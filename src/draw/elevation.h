@@ -4,11 +4,18 @@
 #include "draw/drawing.h"
 #include "rules/assess.h"
 
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
 namespace wallwright::draw {
+
+/// A stage of growth: its number, from 1, and that of the last.
+struct StageShown {
+    int number = 1;
+    int last = 1;
+};
 
 struct ElevationOptions {
     double scale = 0.05;  ///< mm on paper for one mm of wall: 0.05 is 1:20. Labels are kept apart
@@ -19,8 +26,9 @@ struct ElevationOptions {
     bool zones = true;  ///< Cable zones hatched.
     bool waiting = true;  ///< Waiting pieces stand in a band of floor below the wall, at its scale.
     bool letters = true;  ///< Each piece with its letter (draw/letters.h).
-    bool pictures = true;        ///< The prints' own pictures; otherwise flat colour.
-    std::string picture_folder;  ///< Where the prints' file names start from.
+    bool pictures = true;             ///< The prints' own pictures; otherwise flat colour.
+    std::string picture_folder;       ///< Where the prints' file names start from.
+    std::optional<StageShown> stage;  ///< Pieces that it adds stand out, and a label says it.
 };
 
 /// Wall, skirting, floor, furniture, fixtures, pieces with moulding, mount, bevel and picture or,

@@ -25,7 +25,8 @@ std::vector<draw::PageDrawing> sheets(const wall::Project& project,
 }
 
 draw::PageDrawing elevation_page(const wall::Project& project, const rules::Assessment& assessment,
-                                 const std::string& picture_folder) {
+                                 const std::string& picture_folder,
+                                 std::optional<draw::StageShown> stage) {
     constexpr double kWidth = 360;  // mm of page that the wall may take
     constexpr double kHeight = 260;
     constexpr double kAir = 8;
@@ -33,6 +34,7 @@ draw::PageDrawing elevation_page(const wall::Project& project, const rules::Asse
     draw::ElevationOptions options;
     options.scale = std::min(kWidth / wall.width, kHeight / wall.height);
     options.picture_folder = picture_folder;
+    options.stage = stage;
     const draw::WallDrawing drawing = draw::elevation(project, assessment, options);
     const geometry::Rect<geometry::Wall>& extent = drawing.extent;
     draw::PageDrawing page = draw::placed_on_page(

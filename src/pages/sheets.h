@@ -6,6 +6,8 @@
 #include "pages/paper.h"
 #include "rules/assess.h"
 
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace wallwright::pages {
@@ -23,8 +25,10 @@ std::vector<draw::PageDrawing> sheets(const wall::Project& project,
                                       const rules::Assessment& assessment,
                                       const SheetOptions& options);
 
-/// The elevation alone on a page of its own size: `draw`.
+/// The elevation alone on a page of its own size: `draw`. `stage`, where it is one, as in
+/// draw::ElevationOptions.
 draw::PageDrawing elevation_page(const wall::Project& project, const rules::Assessment& assessment,
-                                 const std::string& picture_folder);
+                                 const std::string& picture_folder,
+                                 std::optional<draw::StageShown> stage = {});
 
 }  // namespace wallwright::pages

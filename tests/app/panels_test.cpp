@@ -297,3 +297,40 @@ TEST_CASE("A mark selects its piece") {
     CHECK(scene.session().selection.one_piece() ==
           scene.session().assessment().marks.marks.front().piece);
 }
+
+TEST_CASE("What frames not bought yet need has a heading of its own, and asks nothing twice") {
+    wall::Project project = scenes::wall_of(3000, 2400);
+    const auto add = [&project](const char* id, double left, const char* fixing) -> wall::Piece& {
+        wall::Piece& piece = scenes::add_piece(project, id, {left, 1300}, {400, 500});
+        piece.fixing = wall::FixingTypeId{fixing};
+        return piece;
+    };
+    add("kelp", 500, "strip_large");
+    Scene scene{desk::Session(project)};
+    scene.show(Step::hang);
+    CHECK(scene.hands.has("hang/needs/To have at hand"));
+    CHECK_FALSE(scene.hands.has("hang/needs/For frames not bought yet"));
+    add("dune", 960, "strip_large").wished = true;
+    add("tide", 1420, "strip_medium").wished = true;
+    scene.session().apply("Wish", project);
+    scene.hands.settle();
+    CHECK(scene.hands.has("hang/needs/For frames not bought yet"));
+    scene.hands.fill_in("hang/stock/strip_large", "12");
+    scene.hands.fill_in("hang/stock/strip_medium", "3");
+    CHECK(scene.session().project().stock.size() == 2);
+}
+
+TEST_CASE("Marks have the stage of their piece beside them where the wall grows in stages") {
+    wall::Project project = scenes::wall_of(3000, 2400);
+    scenes::add_piece(project, "kelp", {500, 1300}, {400, 500});
+    scenes::add_piece(project, "dune", {960, 1300}, {400, 500});
+    Scene scene{desk::Session(project)};
+    scene.show(Step::hang);
+    REQUIRE(scene.hands.has("hang/mark/1"));
+    CHECK_FALSE(scene.hands.has("hang/mark/1/stage"));
+    project.pieces[1].stage = 1;
+    scene.session().apply("Grow", project);
+    scene.hands.settle();
+    CHECK(scene.hands.has("hang/mark/1/stage"));
+    CHECK(scene.hands.has("hang/mark/1/error"));
+}

@@ -67,6 +67,17 @@ Chance any_chance() {
     return chance;
 }
 
+/// Three hang on a wide wall; so many wait, no two of a size.
+wall::Project many_sizes(int waiting) {
+    wall::Project project = scenes::wall_of(12000, 5000);
+    for (int i = 0; i < 3; ++i)
+        scenes::add_hung(project, "h" + std::to_string(i), {1000 + 360.0 * i, 1500}, {300, 400});
+    for (int i = 0; i < waiting; ++i)
+        scenes::add_waiting(project, "w" + std::to_string(i),
+                            {180.0 + 2 * i, 150.0 + 2 * (i * 37 % 150)});
+    return project;
+}
+
 Growth grown(const Chance& chance, std::uint64_t round_count) {
     GrowOptions options = rounds(round_count, chance.per_stage);
     options.seed = chance.seed;
@@ -225,17 +236,65 @@ TEST_CASE("How finished a stage looks is said of none that nothing was compared 
     CHECK_FALSE(stopped.stages.back().finished);
 }
 
-TEST_CASE("Who stops the search at whatever question has a place for all, and is asked no more") {
+TEST_CASE(
+    "Who stops the search is asked no more, and gets what is up by then, one piece at least") {
     const wall::Project project = growing::row_over_sofa(6);
     const Task task = task_for(project);
-    for (const int last : {1, 4, 40}) {
+    std::size_t before = 1;
+    for (const int last : {1, 4, 12, 40, 400}) {
         int asked = 0;
         const Growth growth =
             grow(task, lamp_of(project), rounds(50), [&](double) { return ++asked < last; });
         CHECK(asked == last);
-        CHECK(growth.stages.size() == 6);
-        CHECK(growth.left_out.empty());
+        CHECK(growth.stages.size() >= before);
+        CHECK(growth.stages.size() + growth.left_out.size() == 6);
+        CHECK(growth.cut_short == !growth.left_out.empty());
+        REQUIRE_FALSE(growth.stages.empty());
+        CHECK(is_allowed(task, growth.stages.back().layout));
+        before = growth.stages.size();
     }
+    CHECK(before == 6);
+}
+
+TEST_CASE("Among 150 pieces of as many sizes a search that is not to go on looks at few") {
+    const wall::Project project = many_sizes(150);
+    const Task task = task_for(project);
+    const WallRect target = WallRect::at({11000, 1500}, {0, 0});
+    for (const std::size_t per_stage : {1U, 4U}) {
+        int asked = 0;
+        const Growth growth = grow(task, target, rounds(9, per_stage), [&](double) {
+            ++asked;
+            return false;
+        });
+        CHECK(asked == 1);
+        REQUIRE(growth.stages.size() == 1);
+        CHECK(growth.stages[0].adds.size() == 1);
+        CHECK(growth.stages[0].layout.size() == 4);
+        CHECK(is_allowed(task, growth.stages[0].layout));
+        CHECK(growth.left_out.size() == 149);
+        CHECK(growth.cut_short);
+    }
+}
+
+TEST_CASE("The search asks at every piece that it looks at, from the first round on") {
+    constexpr int kPieces = 12;
+    const wall::Project project = many_sizes(kPieces);
+    int asked = 0;
+    const Growth growth = grow(task_for(project), WallRect::at({11000, 1500}, {0, 0}), rounds(1),
+                               [&](double) { return ++asked > 0; });
+    REQUIRE(growth.stages.size() == kPieces);
+    CHECK_FALSE(growth.cut_short);
+    CHECK(asked >= kPieces * (kPieces + 1) / 2);  // all, all but one, ..., the last
+}
+
+TEST_CASE("A search that is stopped looks on for a piece that has a place") {
+    wall::Project project = growing::row_over_sofa(0);
+    scenes::add_waiting(project, "sail", {3000, 2590});
+    scenes::add_waiting(project, "kite", {300, 300});
+    const Growth growth =
+        grow(task_for(project), lamp_of(project), rounds(2), [](double) { return false; });
+    REQUIRE(growth.stages.size() == 1);
+    CHECK(growth.stages[0].adds == std::vector<wall::PieceId>{{"kite"}});
 }
 
 TEST_CASE("How much is done only grows") {

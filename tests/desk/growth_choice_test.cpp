@@ -123,8 +123,11 @@ TEST_CASE("A search that is stopped at once gives a growth all the same") {
     choice.start(session);
     choice.stop(session);
     CHECK_FALSE(choice.is_running());
-    CHECK_FALSE(session.notice);
-    CHECK(arrange::last_stage(session.kept()) == 2);
+    CHECK(arrange::last_stage(session.kept()) >= 1);
+    if (arrange::last_stage(session.kept()) < 2) {
+        REQUIRE(session.notice);
+        CHECK(session.notice->text.find("Stopped early: no place yet for ") == 0);
+    }
 }
 
 TEST_CASE("What hinders a growth is said in a few words") {
@@ -149,6 +152,27 @@ TEST_CASE("Where no piece has room nothing changes and a notice says what to do"
     CHECK_FALSE(session.history().can_undo());
     REQUIRE(session.notice);
     CHECK(session.notice->is_problem);
+}
+
+TEST_CASE("A growth that something stops says what, and how far it is from the target") {
+    wall::Project project = growing_wall();
+    scenes::add_fixture(project, wall::FixtureType::window, {{1740, 0}, {2600, 2400}}).title =
+        "Window 2";
+    Session session(project);
+    GrowthChoice choice = small_search();
+    grow(choice, session);
+    CHECK(arrange::last_stage(session.kept()) == 2);
+    REQUIRE(session.notice);
+    CHECK_FALSE(session.notice->is_problem);
+    CHECK(session.notice->text ==
+          "Growth stops 1540 mm before Floor lamp: Window 2 is in the way.");
+}
+
+TEST_CASE("A growth that only ran out of pieces has no notice") {
+    Session session(growing_wall());
+    GrowthChoice choice = small_search();
+    grow(choice, session);
+    CHECK_FALSE(session.notice);
 }
 
 TEST_CASE("The next press on the wall is the target when that was asked for") {

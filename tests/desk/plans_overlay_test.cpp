@@ -105,7 +105,7 @@ TEST_CASE("Each suggestion has a dashed frame at its place with its number") {
     const Suggestions suggestions = found_for(session);
     const std::size_t count = suggestions.list().size();
     REQUIRE(count > 1);
-    const WallShapes shapes = suggestions_overlay(session, suggestions, kScale);
+    const WallShapes shapes = suggestions_overlay(session, suggestions, {}, kScale);
     CHECK(of_type(shapes, LineType::dashed).size() == count);
     CHECK(of_type(shapes, LineType::dashed)[0].start == suggestions.list()[0].place.min);
     for (std::size_t i = 0; i < count; ++i) {
@@ -120,9 +120,61 @@ TEST_CASE("The suggestion pointed out lies on top, filled and with a thicker lin
     REQUIRE(suggestions.list().size() > 1);
     suggestions.point_out(0);
     const auto frames =
-        of_type(suggestions_overlay(session, suggestions, kScale), LineType::dashed);
+        of_type(suggestions_overlay(session, suggestions, {}, kScale), LineType::dashed);
     CHECK(frames.back().start == suggestions.list()[0].place.min);
     CHECK(frames.back().fill);
     CHECK(frames.back().stroke->width > frames.front().stroke->width);
     CHECK_FALSE(frames.front().fill);
+}
+
+namespace {
+
+/// A label on the wall's colour whose box the frame's upper edge goes through.
+Text label_across(const Rect<Wall>& frame) {
+    Text label{{frame.centre().x, frame.top()}, "all gaps 60"};
+    label.align = draw::Align::centre;
+    label.plate = draw::Paint{draw::Ink::paper};
+    return label;
+}
+
+/// Where in the shapes the text stands, or their number.
+std::size_t index_of(const WallShapes& shapes, const std::string& words) {
+    const auto found = std::ranges::find_if(shapes, [&words](const auto& shape) {
+        const auto* const text = std::get_if<Text>(&shape);
+        return text != nullptr && text->text == words;
+    });
+    return static_cast<std::size_t>(found - shapes.begin());
+}
+
+}  // namespace
+
+TEST_CASE("A label that a suggested frame would cross stands over the frames on its ground") {
+    Session session(growing_wall());
+    const Suggestions suggestions = found_for(session);
+    const WallShapes under{label_across(suggestions.list().at(0).place)};
+    const WallShapes shapes = suggestions_overlay(session, suggestions, under, kScale);
+    const std::size_t at = index_of(shapes, "all gaps 60");
+    REQUIRE(at < shapes.size());
+    CHECK(of_type({shapes.begin(), shapes.begin() + static_cast<std::ptrdiff_t>(at)},
+                  LineType::dashed)
+              .size() == suggestions.list().size());
+    const WallShapes far{label_across(Rect<Wall>::at({100, 100}, {100, 100}))};
+    CHECK(suggestions_overlay(session, suggestions, far, kScale) ==
+          suggestions_overlay(session, suggestions, {}, kScale));
+}
+
+TEST_CASE("A label at the suggestion pointed out stands over its filled frame") {
+    Session session(growing_wall());
+    Suggestions suggestions = found_for(session);
+    suggestions.point_out(0);
+    const WallShapes under{label_across(suggestions.list().at(0).place)};
+    const WallShapes shapes = suggestions_overlay(session, suggestions, under, kScale);
+    const auto is_filled_frame = [](const auto& shape) {
+        const auto* const path = std::get_if<Path>(&shape);
+        return path != nullptr && path->fill && path->stroke;
+    };
+    const auto frame = std::ranges::find_if(shapes, is_filled_frame);
+    REQUIRE(frame != shapes.end());
+    CHECK(index_of({frame, shapes.end()}, "all gaps 60") <
+          static_cast<std::size_t>(shapes.end() - frame));
 }

@@ -8,6 +8,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace wallwright::app {
 
 namespace {
@@ -58,20 +60,41 @@ void tape_row(Ui& ui, desk::Session& session) {
                [tape](Project& project) { project.tape = wall::TapeClass(*tape); });
 }
 
-void needs_rows(Ui& ui, desk::Session& session) {
-    const std::vector<hanging::Need> needs =
-        hanging::needs(session.project(), session.assessment().hangings);
+using Needs = std::vector<hanging::Need>;
+
+/// How many are in the drawer is asked once a type, where it comes first.
+void need_row(Ui& ui, desk::Session& session, const hanging::Need& need, bool asks) {
+    const ScopedId id(need.type.text.c_str());
+    value_row(ui, need.title.c_str(), fmt::format("{}", need.count));
+    if (!asks)
+        return;
+    const std::string name = fmt::format("hang/stock/{}", need.type.text);
+    if (const auto count = count_row(ui, name.c_str(), "   in the drawer", need.in_drawer,
+                                     "How many you have. Fixings at hand are used first."))
+        session.apply("Count the fixings", edits::set_stock(session.kept(), need.type, *count));
+}
+
+/// Those that other needs before them have named are not asked for again.
+void needs_rows(Ui& ui, desk::Session& session, const char* words, const Needs& needs,
+                const Needs& before) {
     if (needs.empty())
         return;
-    heading(ui, "To have at hand");
-    for (const hanging::Need& need : needs) {
-        const ScopedId id(need.type.text.c_str());
-        value_row(ui, need.title.c_str(), fmt::format("{}", need.count));
-        const std::string name = fmt::format("hang/stock/{}", need.type.text);
-        if (const auto count = count_row(ui, name.c_str(), "   in the drawer", need.in_drawer,
-                                         "How many you have. Fixings at hand are used first."))
-            session.apply("Count the fixings", edits::set_stock(session.kept(), need.type, *count));
-    }
+    const ScopedId id(words);
+    heading(ui, words);
+    ui.probe.note(fmt::format("hang/needs/{}", words));
+    for (const hanging::Need& need : needs)
+        need_row(ui, session, need,
+                 std::ranges::find(before, need.type, &hanging::Need::type) == before.end());
+}
+
+void all_needs(Ui& ui, desk::Session& session) {
+    const auto of = [&session](hanging::Bought bought) {
+        return hanging::needs(session.project(), session.assessment().hangings, bought);
+    };
+    const Needs now = of(hanging::Bought::yes);
+    const Needs later = of(hanging::Bought::not_yet);
+    needs_rows(ui, session, "To have at hand", now, {});
+    needs_rows(ui, session, "For frames not bought yet", later, now);
 }
 
 }  // namespace
@@ -86,7 +109,7 @@ void hang_panel(Ui& ui, State& state) {
     datum_rows(ui, session);
     tape_row(ui, session);
     marks_list(ui, session);
-    needs_rows(ui, session);
+    all_needs(ui, session);
 }
 
 }  // namespace wallwright::app

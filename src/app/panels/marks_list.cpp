@@ -15,7 +15,7 @@ namespace {
 using hanging::Mark;
 
 std::string what_words(const wall::Project& project, const Mark& mark) {
-    const std::string title = wall::title_of(project, mark.piece);
+    const std::string title = wall::title_to_hang(project, mark.piece);
     if (mark.kind == hanging::MarkKind::corner)
         return fmt::format("{}: {} of the frame", title, mark.what);
     return fmt::format("{}: {}, {} below the frame's top{}", title, mark.what,
@@ -32,8 +32,14 @@ void number_cell(const std::string& words, bool quiet, const Ui& ui) {
     ImGui::TextUnformatted(words.c_str());
 }
 
+void stage_cell(Ui& ui, const Mark& mark) {
+    ImGui::TableNextColumn();
+    ImGui::TextUnformatted(mark.stage > 0 ? std::to_string(mark.stage).c_str() : "now");
+    ui.probe.note(fmt::format("hang/mark/{}/stage", mark.number));
+}
+
 /// True when it was chosen.
-bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark) {
+bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark, bool staged) {
     const ScopedId id(mark.number);
     ImGui::TableNextRow();
     ImGui::TableNextColumn();
@@ -44,6 +50,8 @@ bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark) {
     ImGui::TextUnformatted(draw::letter_of(project, mark.piece).c_str());
     const std::string name = fmt::format("hang/mark/{}", mark.number);
     ui.probe.note(name);
+    if (staged)
+        stage_cell(ui, mark);
     number_cell(units::format_number(mark.across, project.unit), false, ui);
     ui.probe.note(name + "/across");
     number_cell(units::format_number(mark.up, project.unit), false, ui);
@@ -54,7 +62,7 @@ bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark) {
     return chosen;
 }
 
-void head(Ui& ui, const wall::Project& project) {
+void head(Ui& ui, const wall::Project& project, bool staged) {
     const bool down = project.datum.height == wall::DatumHeight::ceiling;
     ImGui::TableNextRow();
     ImGui::TableNextColumn();
@@ -62,22 +70,30 @@ void head(Ui& ui, const wall::Project& project) {
     ImGui::TextUnformatted("No.");
     ImGui::TableNextColumn();
     ImGui::TextUnformatted("Piece");
+    if (staged) {
+        ImGui::TableNextColumn();
+        ImGui::TextUnformatted("Stage");
+    }
     number_cell("Across", true, ui);
     number_cell(down ? "Down" : "Up", true, ui);
     number_cell("±", true, ui);
 }
 
 void table(Ui& ui, desk::Session& session) {
-    constexpr int kColumns = 5;
+    const hanging::MarksTable& marks = session.assessment().marks;
     const wall::Project& project = session.project();
-    if (!ImGui::BeginTable("marks", kColumns, ImGuiTableFlags_RowBg))
+    const bool staged = hanging::has_stages(marks);
+    const std::vector<float> shares = staged ? std::vector{0.7F, 0.9F, 0.9F, 1.3F, 1.3F, 0.9F}
+                                             : std::vector{0.7F, 0.9F, 1.5F, 1.5F, 1.0F};
+    // Under a name of its own: Dear ImGui keeps the columns of a table that it knows.
+    if (!ImGui::BeginTable(staged ? "staged marks" : "marks", static_cast<int>(shares.size()),
+                           ImGuiTableFlags_RowBg))
         return;
-    const float shares[kColumns] = {0.7F, 0.9F, 1.5F, 1.5F, 1};
     for (const float share : shares)
         ImGui::TableSetupColumn("", ImGuiTableColumnFlags_WidthStretch, share);
-    head(ui, project);
-    for (const Mark& mark : session.assessment().marks.marks)
-        if (mark_row(ui, project, mark)) {
+    head(ui, project, staged);
+    for (const Mark& mark : marks.marks)
+        if (mark_row(ui, project, mark, staged)) {
             constexpr double kAround = 20;  // mm
             session.selection.set(mark.piece);
             session.pointed_out = geometry::Rect<geometry::Wall>{mark.at, mark.at}.grown(kAround);
@@ -94,6 +110,8 @@ void marks_list(Ui& ui, desk::Session& session) {
         return;
     }
     hint(ui, "In the order of hanging. ± is what tape and pencil leave open.");
+    if (hanging::has_stages(session.assessment().marks))
+        hint(ui, "Mark and hang one stage at a time.");
     const ScopedFont small(ui.fonts.small);
     table(ui, session);
 }

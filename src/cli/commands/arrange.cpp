@@ -123,7 +123,7 @@ Result<std::string> write(const ArrangeWords& words, const Loaded& loaded,
     const std::string wrote = fmt::format("Wrote {}\n", words.out);
     if (words.all.empty())
         return wrote;
-    auto all = write_numbered(words.all, {"layout", 1, arranged.projects}, loaded);
+    auto all = write_numbered(words.all, {"layout", 1, arranged.projects, false}, loaded);
     return all ? Result<std::string>(wrote + *all) : all;
 }
 

@@ -1,5 +1,6 @@
 #include "arrange/grow.h"
 
+#include "arrange/growth_end.h"
 #include "cli/command.h"
 #include "cli/findings_text.h"
 #include "cli/layout_out.h"
@@ -33,6 +34,7 @@ struct GrowWords {
 struct Grown {
     arrange::Task task;
     arrange::Growth growth;
+    arrange::GrowthEnd end;
     wall::Project project;
     std::string aside;
 };
@@ -68,9 +70,12 @@ Outcome can_grow(const GrowWords& words, const wall::Project& project, const arr
     return {};
 }
 
-Problem no_stage(const GrowWords& words) {
+Problem no_stage(const GrowWords& words, const arrange::GrowthEnd& end) {
+    const std::string why =
+        end.in_the_way ? fmt::format(": {} is in the way", end.in_the_way->title) : "";
     return {words.common.file,
-            "there is no place for any of the waiting pieces beside those on the wall",
+            fmt::format(
+                "there is no place for any of the waiting pieces beside those on the wall{}", why),
             "look whether furniture and fixtures are where they stand, or move what hangs", ""};
 }
 
@@ -80,7 +85,7 @@ Result<Grown> search(const GrowWords& words, const Loaded& loaded, Watch& watch)
         return fail(aimed.error());
     const wall::Project project = arrange::growth_start(*aimed);
     Grown grown{
-        arrange::task_of(project, loaded.catalogue, arrange::Free::waiting_alone), {}, {}, {}};
+        arrange::task_of(project, loaded.catalogue, arrange::Free::waiting_alone), {}, {}, {}, {}};
     if (auto can = can_grow(words, project, grown.task); !can)
         return fail(std::move(can.error()));
     arrange::GrowOptions options;
@@ -90,8 +95,9 @@ Result<Grown> search(const GrowWords& words, const Loaded& loaded, Watch& watch)
         arrange::grow(grown.task, arrange::place_of(project.room, *project.target).value(), options,
                       [&watch](double done) { return watch.go_on(done, ""); });
     grown.aside = watch.end();
+    grown.end = arrange::end_of(project, grown.task, grown.growth);
     if (grown.growth.stages.empty())
-        return fail(no_stage(words));
+        return fail(no_stage(words, grown.end));
     auto with = arrange::with_growth(project, grown.task, grown.growth);
     if (!with)
         return fail(std::move(with.error()));
@@ -114,7 +120,7 @@ Result<std::string> write(const GrowWords& words, const Loaded& loaded, const Gr
     const std::string wrote = fmt::format("Wrote {}\n", words.out);
     if (words.stages.empty())
         return wrote;
-    Numbered stages{"stage", 1, {}};
+    Numbered stages{"stage", 1, {}, true};
     for (std::size_t i = 0; i < grown.growth.stages.size(); ++i)
         stages.projects.push_back(arrange::at_stage(grown.project, number_of(i)));
     auto all = write_numbered(words.stages, stages, loaded);
@@ -141,6 +147,21 @@ std::vector<std::string> row_of(const Grown& grown, std::size_t index, const wal
             last ? units::format_number(stage.to_target, unit) : ""};
 }
 
+/// How the growth ends, and what is left.
+std::string end_text(const Loaded& loaded, const Grown& grown) {
+    const std::string stops =
+        arrange::words_of(grown.end, grown.project, grown.growth, loaded.shown);
+    std::string text = stops.empty() ? "" : "\n" + stops + "\n";
+    if (grown.growth.left_out.empty())
+        return text;
+    const std::string titles = titles_of(loaded.project, grown.growth.left_out);
+    return text + (grown.growth.cut_short
+                       ? fmt::format("Stopped before there was a place for {}; waiting on the "
+                                     "floor.\n",
+                                     titles)
+                       : fmt::format("No place for {}; waiting on the floor.\n", titles));
+}
+
 std::string text_of_grown(const Loaded& loaded, const Grown& grown) {
     const units::LengthUnit unit = loaded.shown;
     std::vector<std::vector<std::string>> rows;
@@ -162,10 +183,7 @@ std::string text_of_grown(const Loaded& loaded, const Grown& grown) {
         "wall "
         "after\nthe stage over the best found for the same pieces, - where there was no time to "
         "compare.\n";
-    if (!grown.growth.left_out.empty())
-        text += fmt::format("No place for {}; waiting on the floor.\n",
-                            titles_of(loaded.project, grown.growth.left_out));
-    return text;
+    return text + end_text(loaded, grown);
 }
 
 Json json_of_stage(const Loaded& loaded, const Grown& grown, std::size_t index) {
@@ -186,6 +204,9 @@ Json json_of_grown(const Loaded& loaded, const Grown& grown) {
         stages.push_back(json_of_stage(loaded, grown, i));
     return {{"toward", title_of(grown.project, *grown.project.target, loaded.shown)},
             {"stages", stages},
+            {"says", arrange::words_of(grown.end, grown.project, grown.growth, loaded.shown)},
+            {"in_the_way", grown.end.in_the_way ? Json(grown.end.in_the_way->title) : Json()},
+            {"cut_short", grown.growth.cut_short},
             {"left_out", json_of_ids(grown.growth.left_out)}};
 }
 
@@ -231,7 +252,8 @@ void define(CLI::App& command, GrowWords& words) {
         ->capture_default_str();
     command
         .add_option("--stages", words.stages,
-                    "A folder for every stage: stage-1.json and a picture, stage-1.png, and so on")
+                    "A folder for every stage: stage-1.json and a picture in which the new pieces "
+                    "stand out, stage-1.png, and so on")
         ->type_name("FOLDER");
     add_search(command, words.search);
 }
