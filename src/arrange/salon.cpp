@@ -10,11 +10,8 @@ namespace wallwright::arrange {
 
 namespace {
 
-/// Tries from hot to cold for a dozen pieces. Each costs more with more of them, so that a cycle of
-/// fewer still takes as long.
-constexpr std::uint64_t kCycle = 5000;
-constexpr std::uint64_t kCycleLeast = 400;
-constexpr double kHot = 2.0;  ///< Points of the total that a worse layout may cost.
+constexpr std::uint64_t kCycle = 1200;  ///< Tries from hot to cold.
+constexpr double kHot = 2.0;            ///< Points of the total that a worse layout may cost.
 constexpr double kCold = 0.05;
 constexpr double kLeftOutCosts = 100;  ///< More than any layout can gain.
 constexpr double kFreshShare = 0.1;    ///< Of the cycles that start over.
@@ -22,10 +19,6 @@ constexpr double kFreshShare = 0.1;    ///< Of the cycles that start over.
 void shuffle(std::vector<std::uint32_t>& items, Random& random) {
     for (std::size_t i = items.size(); i > 1; --i)
         std::swap(items[i - 1], items[random.below(i)]);
-}
-
-std::uint64_t cycle_for(std::size_t pieces) {
-    return std::max(kCycleLeast, kCycle * 12 / std::max<std::size_t>(12, pieces));
 }
 
 double value_of(double total, std::size_t left_out) {
@@ -143,8 +136,7 @@ Layout Salon::neighbour() {
 }
 
 double Salon::temperature() const {
-    const std::uint64_t cycle = cycle_for(free_.size());
-    const double cooled = static_cast<double>(tries_ % cycle) / static_cast<double>(cycle);
+    const double cooled = static_cast<double>(tries_ % kCycle) / static_cast<double>(kCycle);
     return kHot * std::pow(kCold / kHot, cooled);
 }
 
@@ -159,7 +151,7 @@ void Salon::begin_cycle() {
 
 void Salon::run(std::uint64_t tries) {
     for (std::uint64_t i = 0; i < tries && !free_.empty(); ++i) {
-        if (tries_ > 0 && tries_ % cycle_for(free_.size()) == 0)
+        if (tries_ > 0 && tries_ % kCycle == 0)
             begin_cycle();
         State next = judged(neighbour());
         if (takes(next))

@@ -12,6 +12,8 @@ namespace {
 
 /// Tries of all kinds in a round of a dozen pieces; fewer for more.
 constexpr std::uint64_t kTries = 24;
+/// The free groups have more to find than the plans.
+constexpr std::uint64_t kSalonTries = 4 * kTries;
 constexpr std::uint64_t kRestartAfter = 400;
 /// Points; evening a layout is worth no more on the whole.
 constexpr double kNearTheBest = 2;
@@ -117,7 +119,7 @@ bool Stream::run_salons() {
     bool better = false;
     for (Salon& salon : salons_) {
         const double before = salon.total();
-        salon.run(tries_for(task_->items.size(), kTries));
+        salon.run(tries_for(task_->items.size(), kSalonTries));
         if (salon.total() != before)
             better = offer_best_of(salon) || better;
     }
