@@ -121,7 +121,7 @@ Growth grow(const Task& task, const WallRect& target, const GrowOptions& options
     growth.stages = stages_of(task, beam, options.per_stage);
     growth.points = beam.best_points();
     growth.left_out = ids_left_out(task, beam.best());
-    growth.cut_short = !beam.has_ended();
+    growth.cut_short = !beam.has_ended() && !growth.left_out.empty();
     say_how_finished(task, options, watch, growth.stages);
     return growth;
 }

@@ -22,10 +22,11 @@ using Things = std::vector<Obstacle>;
 const Item* next_item(const Task& task, const Growth& growth) {
     const Item* least = nullptr;
     for (const Item& item : task.items) {
-        const bool counts = growth.left_out.empty() ? !item.fixed
-                                                    : std::ranges::find(growth.left_out, item.id) !=
-                                                          growth.left_out.end();
-        if (counts && (least == nullptr || item.size.area() < least->size.area()))
+        const bool is_left_out =
+            std::ranges::find(growth.left_out, item.id) != growth.left_out.end();
+        const bool waited = !item.fixed;
+        if ((growth.left_out.empty() ? waited : is_left_out) &&
+            (least == nullptr || item.size.area() < least->size.area()))
             least = &item;
     }
     return least;
@@ -76,11 +77,10 @@ std::optional<InTheWay> between(const wall::Project& project, const Task& task,
     return in_the_way(way, things);
 }
 
-/// mm within which the group is there: near enough for one group more, or as near as pieces hang
-/// over furniture.
+/// mm within which the group is there: at the gap, or as near as pieces hang over furniture.
 double within(const wall::Project& project, const Task& task) {
     const bool is_furniture = std::holds_alternative<wall::FurnitureId>(*project.target);
-    return is_furniture ? std::max(task.reach, project.style.clearance_most) : task.reach;
+    return is_furniture ? std::max(task.gap, project.style.clearance_most) : task.gap;
 }
 
 }  // namespace
@@ -102,6 +102,10 @@ GrowthEnd end_of(const wall::Project& project, const Task& task, const Growth& g
     return end;
 }
 
+std::string in_the_way_words(const GrowthEnd& end) {
+    return end.in_the_way ? fmt::format("{} is in the way", end.in_the_way->title) : "";
+}
+
 std::string words_of(const GrowthEnd& end, const wall::Project& project, const Growth& growth,
                      units::LengthUnit unit) {
     if (end.reached || growth.cut_short)
@@ -112,7 +116,7 @@ std::string words_of(const GrowthEnd& end, const wall::Project& project, const G
     const bool all_up = growth.left_out.empty();
     if (!end.in_the_way)
         return all_up ? stops + ": every waiting piece is up." : stops + ".";
-    const std::string in_the_way = fmt::format("{} is in the way", end.in_the_way->title);
+    const std::string in_the_way = in_the_way_words(end);
     if (end.in_the_way->fits_before && all_up)
         return fmt::format("{}: every waiting piece is up; farther on, {}.", stops, in_the_way);
     return fmt::format("{}: {}.", stops, in_the_way);

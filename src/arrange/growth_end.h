@@ -20,6 +20,9 @@ struct GrowthEnd {
 /// search was stopped before is nobody's fault: then nothing is in the way.
 GrowthEnd end_of(const wall::Project& project, const Task& task, const Growth& growth);
 
+/// "Window 2 is in the way"; empty where nothing is.
+std::string in_the_way_words(const GrowthEnd& end);
+
 /// "Growth stops 430 mm before Bench: Window 2 is in the way."; empty where it has reached the
 /// target or was stopped.
 std::string words_of(const GrowthEnd& end, const wall::Project& project, const Growth& growth,

@@ -10,9 +10,10 @@ namespace wallwright::arrange {
 std::span<const Measure> all_measures() {
     // Made on the first call: the measures are constants of other files.
     static const std::array kMeasures{
-        kEvenGaps,         kHoles,   kAlignment,   kCentreHeight,     kClearance,
-        kWidthToFurniture, kCentred, kTogether,    kWishes,           kCompactness,
-        kRaggedEdge,       kBalance, kEquilibrium, kUnlikeNeighbours, kColours,
+        kEvenGaps, kHoles,       kAlignment,        kCentreHeight,
+        kEyeLevel, kClearance,   kWidthToFurniture, kCentred,
+        kTogether, kWishes,      kCompactness,      kRaggedEdge,
+        kBalance,  kEquilibrium, kUnlikeNeighbours, kColours,
     };
     return kMeasures;
 }

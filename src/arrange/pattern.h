@@ -39,6 +39,7 @@ struct Plan {
     /// Free items. Rows from top to bottom, each from left to right; columns from left to right,
     /// each from top to bottom. None is empty.
     std::vector<std::vector<std::uint32_t>> rows;
+    bool climbs = false;  ///< With the stair, where the wall has one: a single row, or columns.
     bool operator==(const Plan&) const = default;
 };
 

@@ -5,6 +5,7 @@
 #include "arrange/touching.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace wallwright::arrange {
 
@@ -47,20 +48,19 @@ Layout where_wanted(const Task& task, const Layout& block) {
     Layout there = moved(block, wanted_centre(task, bounds.height()) - bounds.centre());
     if (task.floor.is_level() || task.beneath)
         return there;
-    return moved(there, {0, task.centre_height - middle_above_floor(task, there)});
+    return moved(there, {0, std::round(task.centre_height - middle_above_floor(task, there))});
 }
 
 }  // namespace
 
 WallPoint wanted_centre(const Task& task, double height) {
-    WallPoint centre{task.wall.centre().x, task.centre_height};
-    centre.y += task.floor.at(centre.x);
+    const double x = task.beneath ? task.beneath->place.centre().x : task.wall.centre().x;
+    WallPoint centre{x, task.floor.at(x) + task.centre_height};
     if (task.beneath) {
         const Beneath& beneath = *task.beneath;
         const double on_it = beneath.place.top() + height / 2;
-        centre = {beneath.place.centre().x,
-                  std::clamp(centre.y, on_it + beneath.clearance_least,
-                             on_it + std::max(beneath.clearance_least, beneath.clearance_most))};
+        centre.y = std::clamp(centre.y, on_it + beneath.clearance_least,
+                              on_it + std::max(beneath.clearance_least, beneath.clearance_most));
     }
     centre.y = std::min(centre.y, task.wall.top() - task.gap - height / 2);
     centre.y = std::max(centre.y, task.wall.bottom() + task.gap + height / 2);

@@ -3,6 +3,7 @@
 #include "spacing/rounding.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace wallwright::arrange {
@@ -42,21 +43,22 @@ class SpotFinder {
         lines_.clear();
         for (const WallRect& one : near_)
             add_lines(one.bottom(), one.top(), size_.height);
-        add_climbing_lines(left + size_.width / 2);
+        const double floor = task_.floor.at(left + size_.width / 2);
+        lines_.push_back(floor + task_.centre_height - size_.height / 2);
+        if (!task_.floor.is_level())
+            add_climbing_lines(floor);
         for (const double bottom : distinct_lines())
             if (bottom + size_.height > host.bottom() + kLengthEps &&
                 bottom < host.top() - kLengthEps)
                 offer(WallRect::at({left, bottom}, size_));
     }
 
-    /// Its middle, at this x, at the centre height, and as high over a stair as a neighbour's.
-    void add_climbing_lines(double middle) {
-        const double from_floor = task_.floor.at(middle) - size_.height / 2;
-        lines_.push_back(task_.centre_height + from_floor);
-        if (task_.floor.is_level())
-            return;
+    /// Its middle as high over the stair, which is at `floor` under it, as a neighbour's, to the
+    /// nearest mm.
+    void add_climbing_lines(double floor) {
         for (const WallRect& one : near_)
-            lines_.push_back(geometry::above(task_.floor, one).centre().y + from_floor);
+            lines_.push_back(std::round(floor + geometry::above(task_.floor, one).centre().y -
+                                        size_.height / 2));
     }
 
     void over_or_under(const WallRect& host, double bottom) {

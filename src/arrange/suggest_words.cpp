@@ -101,6 +101,13 @@ std::string where_in(const WallRect& bounds, const WallRect& place) {
     return fmt::format("at the {} {}", up, across);
 }
 
+/// Three quarters of it within what bounds the group: less is a tower.
+bool is_within(const WallRect& bounds, const WallRect& place) {
+    const double shared = std::max(0.0, geometry::overlap_x(bounds, place)) *
+                          std::max(0.0, geometry::overlap_y(bounds, place));
+    return shared >= 0.75 * place.size().area();
+}
+
 /// Between two, or in the angle of two.
 void add_filling(const Joining& joining, const std::vector<Neighbour>& neighbours, Facts& facts) {
     const Neighbour* left = at_gap(neighbours, Side::left);
@@ -113,7 +120,8 @@ void add_filling(const Joining& joining, const std::vector<Neighbour>& neighbour
     else if (below != nullptr && above != nullptr)
         add(facts, 12,
             fmt::format("fits exactly between {} and {}", below->item->title, above->item->title));
-    else if ((left != nullptr || right != nullptr) && (below != nullptr || above != nullptr))
+    else if ((left != nullptr || right != nullptr) && (below != nullptr || above != nullptr) &&
+             is_within(bounds_of(joining.pieces), joining.place))
         add(facts, 9,
             fmt::format("fills the step {}", where_in(bounds_of(joining.pieces), joining.place)));
 }

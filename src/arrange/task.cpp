@@ -172,7 +172,7 @@ double middle_above_floor(const Task& task, std::span<const Spot> spots) {
 }
 
 const Beneath* beneath_group(const Task& task, const WallRect& bounds) {
-    const Beneath* chosen = task.beneath ? &*task.beneath : nullptr;
+    const Beneath* chosen = nullptr;
     double most = geometry::kLengthEps;
     for (const Beneath& one : task.furniture)
         if (const double shared = geometry::overlap_x(one.place, bounds);

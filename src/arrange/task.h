@@ -96,7 +96,7 @@ WallRect bounds_of(std::span<const Spot> spots);
 double middle_above_floor(const Task& task, std::span<const Spot> spots);
 
 /// What a group within these bounds hangs above: of the furniture no higher than their lower edge
-/// that with which they share most of their width; else `beneath`. Nothing when there is none.
+/// that with which they share most of their width. Null when there is none.
 const Beneath* beneath_group(const Task& task, const WallRect& bounds);
 
 /// Every piece that the project has a place for, as a layout of its task.

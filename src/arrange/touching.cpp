@@ -97,7 +97,8 @@ void add_climbing_moves(const Task& task, const Layout& block, std::span<const S
         Layout there = block;
         for (Spot& spot : there)
             spot.place = spot.place.moved({x, 0});
-        const double up = middle_above_floor(task, fixed) - middle_above_floor(task, there);
+        const double up =
+            std::round(middle_above_floor(task, fixed) - middle_above_floor(task, there));
         if (const auto move = contact(task, block, fixed, {0, up}, Axis::horizontal, high_side))
             moves.push_back({*move, up});
     }

@@ -40,7 +40,10 @@ std::vector<spacing::Facing> between_kept(std::span<const spacing::Facing> pairs
 
 }  // namespace
 
-View::View(const Task& task) : task_(&task) {
+View::View(const Task& task)
+    : task_(&task), any_fixed_(std::ranges::any_of(task.items, [](const Item& item) {
+          return item.fixed.has_value();
+      })) {
     for (const Item& item : task.items) {
         frames_.push_back(lab_of(item.frame));
         pictures_.push_back(lab_of(item.picture));
@@ -66,7 +69,27 @@ void View::find_pairs() {
         });
     across_.assign(beyond.begin(), beyond.end());
     facing_.erase(beyond.begin(), beyond.end());
+    if (!task_->floor.is_level())
+        add_climbing_pairs();
     corners_ = spacing::corner_pairs(places_, task_->gap - geometry::kLengthEps);
+}
+
+/// On a stair two pieces side by side may be too low to face each other as they climb; one who
+/// walks by sees neighbours all the same.
+void View::add_climbing_pairs() {
+    std::vector<WallRect> from_floor;
+    for (const WallRect& place : places_)
+        from_floor.push_back(geometry::above(task_->floor, place));
+    const std::size_t seen = facing_.size();
+    for (const spacing::Facing& pair : spacing::facing_pairs(from_floor, task_->reach)) {
+        const auto is_same = [&pair](const spacing::Facing& other) {
+            return other.first == pair.first && other.second == pair.second;
+        };
+        if (pair.axis == spacing::Axis::horizontal &&
+            std::none_of(facing_.begin(), facing_.begin() + static_cast<std::ptrdiff_t>(seen),
+                         is_same))
+            facing_.push_back(pair);
+    }
 }
 
 void View::keep_active_groups() {
@@ -121,6 +144,8 @@ void View::sum_up() {
     }
     mass_ = {mass_.x / area_, mass_.y / area_};
     beneath_ = beneath_group(*task_, bounds_);
+    if (beneath_ == nullptr && !any_fixed_ && task_->beneath)
+        beneath_ = &*task_->beneath;
 }
 
 }  // namespace wallwright::arrange

@@ -31,7 +31,10 @@ class View {
     [[nodiscard]] const Lab& picture_colour(std::size_t i) const {
         return pictures_[spots_[i].item];
     }
-    /// Neighbours that face each other within the reach, as indices into spots().
+    /// True when pieces of the task stay where they are.
+    [[nodiscard]] bool any_fixed() const { return any_fixed_; }
+    /// Neighbours that face each other within the reach, as indices into spots(); on a stair also
+    /// those that do so as seen from it.
     [[nodiscard]] std::span<const spacing::Facing> facing() const { return facing_; }
     /// Pieces that look at each other across more than the reach, up to kSight gaps.
     [[nodiscard]] std::span<const spacing::Facing> across() const { return across_; }
@@ -42,7 +45,8 @@ class View {
     [[nodiscard]] const WallRect& from_floor(std::size_t i) const { return from_floor_[i]; }
     /// Of all from_floor().
     [[nodiscard]] const WallRect& bounds_from_floor() const { return bounds_from_floor_; }
-    /// As beneath_group().
+    /// As beneath_group(); where nothing stays and the group is beside all furniture, what it
+    /// should hang above.
     [[nodiscard]] const Beneath* beneath() const { return beneath_; }
     [[nodiscard]] double area() const { return area_; }     ///< mm2 of all pieces.
     [[nodiscard]] WallPoint mass() const { return mass_; }  ///< Centre of their areas.
@@ -51,10 +55,12 @@ class View {
 
   private:
     void find_pairs();
+    void add_climbing_pairs();
     void keep_active_groups();
     void sum_up();
 
     const Task* task_;
+    bool any_fixed_;
     std::vector<Lab> frames_;  // by item
     std::vector<Lab> pictures_;
     std::vector<Spot> spots_;

@@ -1,5 +1,7 @@
 #include "cli/json_out.h"
 
+#include "wall/middle.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -42,7 +44,7 @@ Json json_of(const wall::Finding& finding) {
             {"text", finding.text}};
 }
 
-Json json_of(const spacing::Group& group) {
+Json json_of(const wall::Project& project, const spacing::Group& group) {
     Json pieces = Json::array();
     for (const wall::PieceId& piece : group.pieces)
         pieces.push_back(piece.text);
@@ -51,7 +53,7 @@ Json json_of(const spacing::Group& group) {
             {"bottom_mm", number(group.bounds.bottom())},
             {"width_mm", number(group.bounds.width())},
             {"height_mm", number(group.bounds.height())},
-            {"centre_mm", number(group.bounds.centre().y)},
+            {"centre_mm", number(wall::middle_above_floor(project, group.pieces))},
             {"gap_min_mm", number(group.gap_min())},
             {"gap_max_mm", number(group.gap_max())}};
 }

@@ -13,7 +13,7 @@ using Json = nlohmann::ordered_json;
 Json number(double value);
 
 Json json_of(const wall::Finding& finding);
-Json json_of(const spacing::Group& group);
+Json json_of(const wall::Project& project, const spacing::Group& group);
 Json json_of(const hanging::Hanging& hanging);
 Json json_of(const hanging::Mark& mark);
 

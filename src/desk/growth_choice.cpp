@@ -32,11 +32,10 @@ bool waits(const wall::Piece& piece) {
 }
 
 Notice no_room_anywhere(const arrange::GrowthEnd& end) {
-    const std::string why =
-        end.in_the_way ? fmt::format(": {} is in the way", end.in_the_way->title) : "";
-    return {true, fmt::format("No waiting piece has room beside the group{}. Choose another "
+    const std::string why = arrange::in_the_way_words(end);
+    return {true, fmt::format("No waiting piece has room beside the group{}{}. Choose another "
                               "direction, or make the wanted gap smaller.",
-                              why)};
+                              why.empty() ? "" : ": ", why)};
 }
 
 /// What stands between and what waits on; empty where all went well. How far a growth came that

@@ -206,6 +206,8 @@ std::optional<std::size_t> LayoutChoice::shown() const {
 void LayoutChoice::take(Session& session, std::size_t rank) {
     if (!can_show(session, rank))
         return;
+    // The choice is made among those that are there: no later ones take their place.
+    work_ = std::make_unique<Background<Found>>();
     const arrange::Candidate& taken = layouts_[rank].candidate;
     auto arranged = arrange::with_layout(session.kept(), *task_, taken.layout);
     leave(session);

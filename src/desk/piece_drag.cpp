@@ -150,7 +150,8 @@ Dragged follow(const Project& kept, const PieceDrag& drag, const Pull& pull) {
     const Rect<Wall> pulled = drag.bounds.moved(course.by);
     Snapped snapped;
     if (pulled.centre().y > wall.min.y)
-        snapped = snap(kept, {pulled, ids_of(drag), pull.reach, course.free_x, course.free_y});
+        snapped = snap(
+            kept, {pulled, ids_of(drag), pull.reach, course.free_x, course.free_y, course.step});
     const Carried carried = carried_by(wall, drag, settled(drag.bounds.min, course, snapped));
 
     Dragged dragged{project_with(kept, carried), label_of(kept, drag, carried), {}};

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace wallwright::desk {
 
@@ -89,10 +90,21 @@ void offer_climbing(SnapSearch& search, const Project& project, const SnapWish& 
     for (const wall::Placed& piece : wall::placed_pieces(project)) {
         if (std::ranges::count(wish.moving, piece.id) > 0 || !is_near(search.place(), piece.place))
             continue;
-        const double height = geometry::above(floor, piece.place).centre().y + floor.at(x);
+        const double climbed = floor.at(x) - floor.at(piece.place.centre().x);
+        if (geometry::is_same_length(climbed, 0))
+            continue;
+        const double height = piece.place.centre().y + climbed;
         search.offer({height - search.place().centre().y, kKind, rank_of(kKind), Line::centre,
                       piece.place, "climbs with the stair"});
     }
+}
+
+/// Where the left edge comes to rest.
+double resting_left(const SnapWish& wish, const SnapSearch& x) {
+    const double left = wish.place.left();
+    if (x.best())
+        return left + x.best()->by;
+    return wish.free_x && wish.step > 0 ? std::round(left / wish.step) * wish.step : left;
 }
 
 void offer_middles_below(SnapSearch& search, const Project& project) {
@@ -117,7 +129,7 @@ Snapped snap(const Project& project, const SnapWish& wish) {
     }
     if (wish.free_y) {
         const FloorLine floor(project.room.outline);
-        const double middle = wish.place.centre().x + (x.best() ? x.best()->by : 0);
+        const double middle = resting_left(wish, x) + wish.place.width() / 2;
         offer_pieces(y, project, wish);
         offer_centre_line(y, project, floor, middle);
         if (!floor.is_level())

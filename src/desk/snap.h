@@ -32,6 +32,7 @@ struct SnapWish {
     double reach = 0;                      ///< mm within which a snap takes hold.
     bool free_x = true;                    ///< It may move along x; otherwise nothing snaps there.
     bool free_y = true;
+    double step = 0;  ///< mm, 0 for none: on multiples of it the left edge rests without a snap.
 };
 
 /// The nearest snap along each axis by itself. Of snaps equally near, a gap comes before an

@@ -71,15 +71,15 @@ void add_group_note(Board& board, const spacing::Group& group, const wall::Furni
 }
 
 /// A label above the line, from its right end leftward until there is room; then below it.
-/// `height_at` gives the line's y for an x.
-template <class HeightAt>
-void add_line_label(Board& board, const HeightAt& height_at, const std::string& words, Ink ink) {
+/// The line is `up` mm above the floor.
+void add_line_label(Board& board, const geometry::FloorLine& floor, double up,
+                    const std::string& words, Ink ink) {
     constexpr double kStep = 8;  // mm on paper
     for (const double lift : {kAir, -kAir - kSmallFigureSize})
         for (double x = board.wall.max.x - board.on_wall(1.5); x > board.wall.min.x;
              x -= board.on_wall(kStep)) {
             Text<Wall> label =
-                label_on(board, {x, height_at(x) + board.on_wall(lift)}, words, Align::right);
+                label_on(board, {x, floor.at(x) + up + board.on_wall(lift)}, words, Align::right);
             label.paint.ink = ink;
             if (board.add_first_free({&label, 1}))
                 return;
@@ -169,16 +169,13 @@ void add_inner_measures(Board& board) {
     for (const rules::Above& one : above)
         add_clearance(board, one);
     if (shows_level_line(board))
-        add_line_label(
-            board, [&](double) { return board.project.datum.level_line; },
-            "level line " + board.figure(board.project.datum.level_line), Ink::mark);
+        add_line_label(board, {}, board.project.datum.level_line,
+                       "level line " + board.figure(board.project.datum.level_line), Ink::mark);
     if (shows_centre_line(board))
-        add_line_label(
-            board,
-            [&, floor = geometry::FloorLine(board.project.room.outline)](double x) {
-                return floor.at(x) + board.project.style.centre_height;
-            },
-            "centre line " + board.figure(board.project.style.centre_height), Ink::accent);
+        add_line_label(board, geometry::FloorLine(board.project.room.outline),
+                       board.project.style.centre_height,
+                       "centre line " + board.figure(board.project.style.centre_height),
+                       Ink::accent);
     for (const spacing::Group& group : board.assessment.groups)
         add_group_note(board, group, main_furniture(above, group));
     for (const spacing::Group& group : board.assessment.groups)

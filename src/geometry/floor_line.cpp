@@ -11,22 +11,38 @@ namespace {
 
 using P = Point<Wall>;
 
+constexpr double kTape = 20;  // mm by which floors and treads as measured may be out of level
+
 // What reads as a stair (our choice): at least so many risers, no higher and no farther apart.
 constexpr std::size_t kRisersLeast = 3;
 constexpr double kRiserMost = 300;  // mm
 constexpr double kTreadMost = 500;
 
-/// A straight piece of the floor.
+// What reads as the slope of a stair or a ramp, and not as a jamb or a floor out of level (our
+// choice).
+constexpr double kSlopeLeast = 0.05;
+constexpr double kSlopeMost = 1.5;
+constexpr double kSlopeRunLeast = 500;  // mm
+
+/// A straight piece of the outline's lower side.
 struct Stretch {
     P from;
     P to;
+    [[nodiscard]] double run() const { return to.x - from.x; }
+    [[nodiscard]] double rise() const { return to.y - from.y; }
 };
 
 bool is_level(const Stretch& one) {
-    return is_same_length(one.from.y, one.to.y);
+    return std::abs(one.rise()) <= kTape;
 }
 
-/// The floor between two corners' x, where nothing of the outline starts or ends.
+bool is_slope(const Stretch& one) {
+    const double slope = std::abs(one.rise()) / one.run();
+    return !is_level(one) && one.run() >= kSlopeRunLeast && slope >= kSlopeLeast &&
+           slope <= kSlopeMost;
+}
+
+/// Between two corners' x, where nothing of the outline starts or ends.
 Stretch between(const Polygon& outline, double from, double to) {
     const double quarter = (to - from) / 4;
     const double y1 = vertical_span(outline, from + quarter)->low;
@@ -35,8 +51,11 @@ Stretch between(const Polygon& outline, double from, double to) {
     return {{from, y1 - rise}, {to, y2 + rise}};
 }
 
-/// From left to right; the next starts where the last ends, and at its height unless there is a
-/// step.
+bool goes_on(const Stretch& one, const Stretch& next) {
+    return is_level(one) && is_level(next) && std::abs(next.from.y - one.to.y) <= kTape;
+}
+
+/// From left to right, level ones that go on as one.
 std::vector<Stretch> stretches_of(const Polygon& outline) {
     std::vector<double> ends;
     for (const P& corner : outline.corners)
@@ -47,9 +66,7 @@ std::vector<Stretch> stretches_of(const Polygon& outline) {
         if (ends[i + 1] - ends[i] <= kLengthEps)
             continue;
         const Stretch next = between(outline, ends[i], ends[i + 1]);
-        const bool goes_on = !stretches.empty() && is_level(next) && is_level(stretches.back()) &&
-                             is_same_length(next.from.y, stretches.back().to.y);
-        if (goes_on)
+        if (!stretches.empty() && goes_on(stretches.back(), next))
             stretches.back().to = next.to;
         else
             stretches.push_back(next);
@@ -57,39 +74,39 @@ std::vector<Stretch> stretches_of(const Polygon& outline) {
     return stretches;
 }
 
-/// mm up from the stretch to the next, negative down.
-double riser_after(const std::vector<Stretch>& all, std::size_t i) {
-    return all[i + 1].from.y - all[i].to.y;
+bool is_riser(const Stretch& before, const Stretch& after, bool up) {
+    const double rise = up ? after.from.y - before.to.y : before.to.y - after.from.y;
+    return is_level(before) && is_level(after) && rise > kTape && rise <= kRiserMost;
 }
 
-bool is_riser(const std::vector<Stretch>& all, std::size_t i, bool up) {
-    const double rise = up ? riser_after(all, i) : -riser_after(all, i);
-    return is_level(all[i]) && is_level(all[i + 1]) && rise > kLengthEps && rise <= kRiserMost;
+/// How many risers the flight has that starts from the first of them; 0 where none does.
+std::size_t risers_from(std::span<const Stretch> floor, bool up) {
+    std::size_t risers = 0;
+    while (risers + 1 < floor.size() && is_riser(floor[risers], floor[risers + 1], up) &&
+           (risers == 0 || floor[risers].run() <= kTreadMost))
+        ++risers;
+    return risers >= kRisersLeast ? risers : 0;
 }
 
-/// The stretch on which the flight that starts from this one ends; this one where none does.
-std::size_t end_of_flight(const std::vector<Stretch>& all, std::size_t first, bool up) {
-    std::size_t last = first;
-    while (last + 1 < all.size() && is_riser(all, last, up) &&
-           (last == first || all[last].to.x - all[last].from.x <= kTreadMost))
-        ++last;
-    return last - first >= kRisersLeast ? last : first;
+/// The nosings of a flight that goes up to the right, after the point where their line meets the
+/// floor at its foot.
+std::vector<P> line_up(std::span<const Stretch> flight) {
+    const Stretch& foot = flight.front();
+    std::vector<P> line{{std::max(foot.from.x, foot.to.x - flight[1].run()), foot.to.y}};
+    for (const Stretch& tread : flight.subspan(1))
+        line.push_back(tread.from);
+    return line;
 }
 
-P nosing_after(const std::vector<Stretch>& all, std::size_t i, bool up) {
-    return up ? all[i + 1].from : all[i].to;
-}
-
-/// The line through the nosings, and on at their pitch to the floor at the foot.
-void add_flight(const std::vector<Stretch>& all, std::size_t first, std::size_t last, bool up,
-                std::vector<P>& corners) {
-    const double tread = all[first + 1].to.x - all[first + 1].from.x;
-    if (up)
-        corners.push_back({std::max(all[first].from.x, all[first].to.x - tread), all[first].to.y});
-    for (std::size_t i = first; i < last; ++i)
-        corners.push_back(nosing_after(all, i, up));
-    if (!up)
-        corners.push_back({std::min(all[last].to.x, all[last].from.x + tread), all[last].from.y});
+/// The same for one that goes down.
+std::vector<P> line_down(std::span<const Stretch> flight) {
+    std::vector<P> line;
+    for (const Stretch& tread : flight.first(flight.size() - 1))
+        line.push_back(tread.to);
+    const Stretch& foot = flight.back();
+    const double tread = flight[flight.size() - 2].run();
+    line.push_back({std::min(foot.to.x, foot.from.x + tread), foot.from.y});
+    return line;
 }
 
 }  // namespace
@@ -97,18 +114,30 @@ void add_flight(const std::vector<Stretch>& all, std::size_t first, std::size_t 
 FloorLine::FloorLine(const Polygon& outline) {
     const std::vector<Stretch> all = stretches_of(outline);
     for (std::size_t i = 0; i < all.size();) {
-        const bool up = end_of_flight(all, i, true) > i;
-        const std::size_t last = end_of_flight(all, i, up);
-        if (corners_.empty() || corners_.back().x < all[i].from.x + kLengthEps)
-            corners_.push_back(all[i].from);
-        if (last > i)
-            add_flight(all, i, last, up, corners_);
-        else
-            corners_.push_back(all[i].to);
-        i = last > i && last + 1 < all.size() ? last : last + 1;
+        const std::span<const Stretch> rest = std::span(all).subspan(i);
+        const std::size_t up = risers_from(rest, true);
+        const std::size_t down = risers_from(rest, false);
+        if (up > 0)
+            add_flight(line_up(rest.first(up + 1)));
+        else if (down > 0)
+            add_flight(line_down(rest.first(down + 1)));
+        else if (is_slope(all[i]))
+            add_flight(std::vector{all[i].from, all[i].to});
+        // A landing may be the foot of the next flight.
+        i += std::max({up, down, std::size_t{1}});
     }
-    if (!all.empty() && corners_.back().x < all.back().to.x - kLengthEps)
-        corners_.push_back(all.back().to);
+}
+
+/// Where two flights meet in a valley, the foot of the first is the foot of both.
+void FloorLine::add_flight(std::span<const P> corners) {
+    for (const P& corner : corners)
+        if (corners_.empty() || corner.x > corners_.back().x + kLengthEps)
+            corners_.push_back(corner);
+    const Vec<Wall> way = corners.back() - corners.front();
+    if (way.x > longest_) {
+        longest_ = way.x;
+        pitch_ = way.y / way.x;
+    }
 }
 
 double FloorLine::at(double x) const {
@@ -121,33 +150,6 @@ double FloorLine::at(double x) const {
         return corners_.back().y;
     const P& from = *(after - 1);
     return from.y + (after->y - from.y) * (x - from.x) / (after->x - from.x);
-}
-
-bool FloorLine::is_level() const {
-    return std::ranges::all_of(
-        corners_, [this](const P& corner) { return is_same_length(corner.y, corners_.front().y); });
-}
-
-double FloorLine::pitch() const {
-    double longest = 0;
-    double pitch = 0;
-    for (std::size_t first = 0; first + 1 < corners_.size();) {
-        const auto slope = [this](std::size_t i) {
-            const Vec<Wall> run = corners_[i + 1] - corners_[i];
-            return run.x <= kLengthEps ? 0 : run.y / run.x;
-        };
-        constexpr double kSameSlope = 0.05;
-        std::size_t last = first;
-        while (last + 2 < corners_.size() && std::abs(slope(last + 1) - slope(first)) < kSameSlope)
-            ++last;
-        const Vec<Wall> run = corners_[last + 1] - corners_[first];
-        if (!is_same_length(slope(first), 0) && run.x > longest) {
-            longest = run.x;
-            pitch = run.y / run.x;
-        }
-        first = last + 1;
-    }
-    return pitch;
 }
 
 Rect<Wall> above(const FloorLine& floor, const Rect<Wall>& place) {

@@ -9,24 +9,30 @@
 namespace wallwright::geometry {
 
 /// Heights above a stair are taken from the line through the nosings, which the trade calls its
-/// pitch line: pictures that climb with it hang at one height for the eye. Elsewhere the line is
-/// the floor itself, and a step alone stays a step.
+/// pitch line: pictures that climb with it hang at one height for the eye. A stair is a flight of
+/// three risers or more, or a slope as steep as a stair or a ramp; what a tape sees as level is
+/// level. An outline without one, whatever is cut out of it from below, has its floor at 0.
 class FloorLine {
   public:
     /// Level, at 0.
     FloorLine() = default;
     explicit FloorLine(const Polygon& outline);
 
-    /// mm; beyond the wall's ends as at its ends, and of the two heights at a step the right one.
+    /// mm; level before the first flight and after the last.
     [[nodiscard]] double at(double x) const;
-    [[nodiscard]] bool is_level() const;
-    /// Rise per mm of its longest slope, negative where that goes down to the right; 0 when level.
-    [[nodiscard]] double pitch() const;
-    /// From left to right; none for the default.
+    [[nodiscard]] bool is_level() const { return corners_.empty(); }
+    /// Rise per mm of the flight that is longest, negative where that goes down to the right; 0
+    /// when level.
+    [[nodiscard]] double pitch() const { return pitch_; }
+    /// From left to right; none when level.
     [[nodiscard]] std::span<const Point<Wall>> corners() const { return corners_; }
 
   private:
+    void add_flight(std::span<const Point<Wall>> corners);
+
     std::vector<Point<Wall>> corners_;
+    double pitch_ = 0;
+    double longest_ = 0;  // mm that the longest flight takes across
 };
 
 /// The rectangle as far above a level floor as it is above this line under its middle.

@@ -31,12 +31,9 @@ std::optional<Band> moves_for_clearance(const std::vector<Above>& all, const spa
     return std::nullopt;
 }
 
-/// The clearance is kept, and no height would keep it and the centre line both.
+/// No height would keep the clearance and the centre line both.
 bool clearance_forbids(const std::optional<Band>& clearance, const Band& line) {
-    if (!clearance)
-        return false;
-    const bool kept = !exceeds(clearance->low, 0) && !exceeds(0, clearance->high);
-    return kept && (exceeds(line.low, clearance->high) || exceeds(clearance->low, line.high));
+    return clearance && (exceeds(line.low, clearance->high) || exceeds(clearance->low, line.high));
 }
 
 void check_group(const Scene& scene, const spacing::Group& group, const std::vector<Above>& above,

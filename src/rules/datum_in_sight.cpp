@@ -64,8 +64,9 @@ void check_across(const Scene& scene, std::vector<wall::Finding>& findings) {
         scene, [&](const Mark& mark) { return is_across_in_sight(scene.project, side, mark); });
     if (marks.empty())
         return;
-    const bool other_sees = std::ranges::all_of(
-        marks, [&](const Mark* mark) { return is_across_in_sight(scene.project, other, *mark); });
+    const bool other_sees = std::ranges::all_of(scene.marks, [&](const Mark& mark) {
+        return is_across_in_sight(scene.project, other, mark);
+    });
     say(scene, marks,
         fmt::format("lie higher or lower than the wall is at its {} end, so no tape reaches them "
                     "level from there; {}.",

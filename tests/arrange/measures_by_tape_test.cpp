@@ -59,12 +59,22 @@ TEST_CASE("Corners nearer than the gap count as gaps that are off") {
     CHECK(says("even_gaps", task, clear) == "The gap is 60 mm.");
 }
 
+TEST_CASE("Pieces far above or below the middle that is wanted are not at eye level") {
+    const Task task = task_of(kThree);
+    CHECK(value("eye_level", task, row(task)) == 1);
+    CHECK(says("eye_level", task, row(task)) == "Every piece is easy to look at.");
+    // Middles at 580, 1500 and 2420: 920 off, 470 past the 450 that is easy, of 700.
+    const Layout tower = at(task, {{1000, 380}, {1000, 1300}, {1000, 2220}});
+    CHECK(value("eye_level", task, tower) == Approx((1 + 2 * (1 - 470.0 / 700)) / 3));
+    CHECK(says("eye_level", task, tower) == "2 pieces are to look up or down at, by up to 920 mm.");
+}
+
 TEST_CASE("A bare place between pieces is a hole, however even the gaps are beside it") {
     const Task task = task_of(kThree);
     const Layout holed = at(task, {{1000, 1000}, {1000, 1600}, {1360, 1300}});
     CHECK(value("even_gaps", task, holed) == 1);
     // 300 wide and 140 high beyond the gap, of three times 300 by 400, where 0.4 is the most.
-    CHECK(value("holes", task, holed) == Approx(1 - 300.0 * 140 / (3 * 300 * 400) / 0.25));
+    CHECK(value("holes", task, holed) == Approx(1 - 300.0 * 140 / (3 * 300 * 400) / 0.15));
     CHECK(value("holes", task, row(task)) == 1);
     CHECK(says("holes", task, holed) == "1 hole of 200 mm between pieces that look at each other.");
 }
@@ -167,7 +177,8 @@ TEST_CASE("A group belongs over the middle of the furniture, or else in the midd
           "The group's middle is 20 mm left of the middle of the sofa.");
     const Task bare = task_of(kThree);
     CHECK(value("centred", bare, moved(row(bare), 501, 0)) == Approx(0.75));
-    CHECK(says("centred", bare, row(bare)) == "The group's middle is in line with that of the wall.");
+    CHECK(says("centred", bare, row(bare)) ==
+          "The group's middle is in line with that of the wall.");
 }
 
 TEST_CASE("Pieces that fall apart into groups count as many times less") {

@@ -260,6 +260,21 @@ TEST_CASE("A search that is stopped keeps what it has, one that is put away keep
     CHECK_FALSE(session.has_preview());
 }
 
+TEST_CASE("Taking a layout ends the search, and the taken one stays in the list") {
+    Session session(some_pieces());
+    LayoutChoice choice;
+    choice.options.seconds = 600;
+    choice.search(session);
+    while (choice.layouts().empty())
+        choice.update(session);
+    const std::vector<std::size_t> before = order(choice);
+    choice.take(session, before.size() - 1);
+    CHECK_FALSE(choice.is_searching());
+    choice.update(session);
+    CHECK(order(choice) == before);
+    CHECK(choice.layouts().back().on_wall);
+}
+
 TEST_CASE("A change of the wall stops the search") {
     Session session(some_pieces());
     LayoutChoice choice;

@@ -117,6 +117,18 @@ TEST_CASE("On a stair a centre rests on the line that climbs, where its gap has 
     CHECK(snapped.guides[1].line.to.x - snapped.guides[1].line.from.x < 500);
 }
 
+TEST_CASE("On a stair the centre line is taken where the left edge rests without a snap") {
+    wall::Project project = scenes::stair_gallery();
+    project.style.centre_height = 1000;
+    const double pitch = 180.0 / 280;
+    const Rect<Wall> place = Rect<Wall>::at({1200.4, 1615}, {400, 400});
+    SnapWish wish{place, {}, 30};
+    wish.step = 1;
+    const Snapped snapped = snap(project, wish);
+    REQUIRE_FALSE(snapped.holds_x);
+    CHECK(place.moved(snapped.by).centre().y == Approx(1000 + 180 + (1400 - 400) * pitch));
+}
+
 TEST_CASE("On a stair a piece rests as high over it as its neighbour") {
     wall::Project project = scenes::stair_gallery();
     const double pitch = 180.0 / 280;

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
 #include <vector>
 
 using namespace wallwright::geometry;
@@ -96,14 +97,82 @@ TEST_CASE("Two flights with a landing between stay level on it") {
     CHECK(floor.at(3900) == Approx(1440));
 }
 
-TEST_CASE("A step alone stays a step, and a ramp is a slope") {
-    const FloorLine step({{{0, 0}, {1000, 0}, {1000, 300}, {3000, 300}, {3000, 2500}, {0, 2500}}});
-    CHECK(step.at(999) == Approx(0));
-    CHECK(step.at(1000) == Approx(300));
-    CHECK(step.pitch() == 0);
+TEST_CASE("A slope as steep as a stair or a ramp is one flight") {
     const FloorLine ramp({{{0, 0}, {1000, 0}, {3000, 400}, {3000, 2500}, {0, 2500}}});
+    CHECK(ramp.at(500) == 0);
     CHECK(ramp.at(2000) == Approx(200));
     CHECK(ramp.pitch() == Approx(0.2));
+}
+
+TEST_CASE("What is no stair leaves the floor level at 0") {
+    // A step; a doorway cut out, one jamb out of plumb; a counter below the wall; a floor 10 mm out
+    // of level over 4 m, as in an old house; two risers.
+    const Polygon outlines[] = {
+        {{{0, 0}, {1000, 0}, {1000, 250}, {3000, 250}, {3000, 2500}, {0, 2500}}},
+        {{{0, 0},
+          {1000, 0},
+          {1010, 2000},
+          {1900, 2000},
+          {1900, 0},
+          {4000, 0},
+          {4000, 2500},
+          {0, 2500}}},
+        {{{0, 900}, {3000, 900}, {3000, 2500}, {0, 2500}}},
+        {{{0, 0}, {4000, 10}, {4000, 2500}, {0, 2500}}},
+        {{{0, 0},
+          {1000, 0},
+          {1000, 180},
+          {1250, 180},
+          {1250, 360},
+          {3000, 360},
+          {3000, 2500},
+          {0, 2500}}}};
+    for (const Polygon& outline : outlines) {
+        const FloorLine floor(outline);
+        CHECK(floor.is_level());
+        CHECK(floor.pitch() == 0);
+        CHECK(floor.at(1500) == 0);
+    }
+}
+
+TEST_CASE("Treads measured a few mm out of level are treads all the same") {
+    Polygon outline{{{0, 0}, {1000, 2}}};
+    for (int i = 1; i <= 5; ++i) {
+        const double x = 1000 + (i - 1) * 250;
+        outline.corners.push_back({x, i * 180.0 + (i % 2)});
+        outline.corners.push_back({x + 250, i * 180.0 - 3});
+    }
+    outline.corners.push_back({2250, 3400});
+    outline.corners.push_back({0, 3400});
+    const FloorLine floor(outline);
+    CHECK(floor.pitch() == Approx(0.72).margin(0.01));
+    CHECK(floor.at(1500) == Approx(541).margin(1));
+}
+
+TEST_CASE("Flights that meet in a narrow valley share its foot") {
+    Polygon outline;
+    for (int i = 4; i >= 1; --i) {
+        outline.corners.push_back({(4 - i) * 250.0, i * 180.0});
+        outline.corners.push_back({(5 - i) * 250.0, i * 180.0});
+    }
+    outline.corners.push_back({1000, 0});
+    outline.corners.push_back({1300, 0});
+    for (int i = 1; i <= 4; ++i) {
+        outline.corners.push_back({1300 + (i - 1) * 250.0, i * 180.0});
+        outline.corners.push_back({1300 + i * 250.0, i * 180.0});
+    }
+    outline.corners.push_back({2300, 3000});
+    outline.corners.push_back({0, 3000});
+    const FloorLine floor(outline);
+    double last = floor.at(0);
+    for (double x = 0; x <= 2300; x += 10) {
+        CHECK(std::abs(floor.at(x) - last) < 40);
+        last = floor.at(x);
+    }
+    CHECK(floor.at(1000) == Approx(180));
+    CHECK(floor.at(1250) == Approx(0).margin(1e-9));
+    CHECK(floor.at(1300) == Approx(180));
+    CHECK(floor.at(2050) == Approx(720));
 }
 
 TEST_CASE("What climbs with the stair has its middle as high over it as each piece has") {

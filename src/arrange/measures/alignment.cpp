@@ -94,13 +94,16 @@ std::size_t count_shared_lines(const View& view) {
     std::vector<double> plumb;
     std::vector<double> climbing;
     for (const spacing::Facing& pair : view.facing()) {
-        if (!view.task().floor.is_level() && climb_together(view, pair))
-            climbing.push_back(view.from_floor(pair.first).centre().y);
+        bool shared = false;
         const auto of_first = lines_of(view.place(pair.first), pair.axis);
         const auto of_second = lines_of(view.place(pair.second), pair.axis);
         for (std::size_t i = 0; i < of_first.size(); ++i)
-            if (std::abs(of_first[i] - of_second[i]) <= kExact)
+            if (std::abs(of_first[i] - of_second[i]) <= kExact) {
                 (pair.axis == Axis::horizontal ? level : plumb).push_back(of_first[i]);
+                shared = true;
+            }
+        if (!shared && climb_together(view, pair))
+            climbing.push_back(view.from_floor(pair.first).centre().y);
     }
     return count_different(std::move(level)) + count_different(std::move(plumb)) +
            count_different(std::move(climbing));

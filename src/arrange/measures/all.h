@@ -9,6 +9,7 @@ extern const Measure kEvenGaps;
 extern const Measure kHoles;
 extern const Measure kAlignment;
 extern const Measure kCentreHeight;
+extern const Measure kEyeLevel;
 extern const Measure kClearance;
 extern const Measure kWidthToFurniture;
 extern const Measure kCentred;

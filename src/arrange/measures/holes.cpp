@@ -11,7 +11,7 @@ namespace wallwright::arrange {
 namespace {
 
 /// Holes of this share of the area of the pieces spoil a group: our choice.
-constexpr double kSpoilt = 0.25;
+constexpr double kSpoilt = 0.15;
 
 /// What is between the two beyond the gap.
 double area_of_hole(const spacing::Facing& pair, double gap) {
@@ -27,7 +27,7 @@ double value(const View& view) {
 
 std::string says(const View& view, units::LengthUnit unit) {
     if (view.across().empty())
-        return "Nowhere a hole between pieces that look at each other.";
+        return "No hole between pieces that look at each other.";
     const auto [least, most] = std::ranges::minmax(
         view.across(), {}, [](const spacing::Facing& pair) { return pair.size; });
     return fmt::format("{} of {} between pieces that look at each other.",
@@ -41,7 +41,7 @@ const Measure kHoles{
     "holes",
     "No holes",
     "1 less the bare area between pieces that look at each other from farther apart than "
-    "neighbours, beyond the gap, over a quarter of the area of the pieces",
+    "neighbours, beyond the gap, over 15 % of the area of the pieces",
     "common practice, no source",
     5,
     value,

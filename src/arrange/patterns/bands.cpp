@@ -1,6 +1,7 @@
 #include "arrange/patterns/bands.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace wallwright::arrange {
@@ -126,7 +127,7 @@ Layout lay_out_climbing(const Task& task, std::span<const std::vector<std::uint3
         const double below = line == RowLine::low      ? 0
                              : line == RowLine::centre ? size.height / 2
                                                        : size.height;
-        const WallVec by{left, task.floor.pitch() * (left + size.width / 2) - below};
+        const WallVec by{left, std::round(task.floor.pitch() * (left + size.width / 2) - below)};
         for (const Spot& spot : column)
             block.push_back({spot.item, spot.place.moved(by)});
         left += size.width + task.gap;
@@ -135,6 +136,16 @@ Layout lay_out_climbing(const Task& task, std::span<const std::vector<std::uint3
     for (Spot& spot : block)
         spot.place = spot.place.moved({-corner.x, -corner.y});
     return block;
+}
+
+std::vector<Plan> climbing_first(const Task& task, std::vector<Plan> plans) {
+    if (task.floor.is_level())
+        return plans;
+    std::vector<Plan> all = plans;
+    for (Plan& plan : all)
+        plan.climbs = true;
+    all.insert(all.end(), plans.begin(), plans.end());
+    return all;
 }
 
 std::vector<BandEdge> edges_about_gaps(std::size_t bands) {

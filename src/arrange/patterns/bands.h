@@ -29,14 +29,17 @@ struct Banding {
 };
 
 /// Columns beside each other that go up with the task's stair at its pitch, with their low ends,
-/// middles or high ends on the line of it. `edges` as in Banding. The block's lower left corner is
-/// at the origin.
+/// middles or high ends on the line of it to the nearest mm. `edges` as in Banding. The block's
+/// lower left corner is at the origin.
 Layout lay_out_climbing(const Task& task, std::span<const std::vector<std::uint32_t>> columns,
                         RowLine line, std::span<const BandEdge> edges);
 
 /// Bands as near to each other as the gap allows; the block's lower left corner is at the origin.
 Layout lay_out_bands(const Task& task, std::span<const std::vector<std::uint32_t>> bands,
                      const Banding& banding);
+
+/// The same plans, on a stair each climbing with it too; those come first.
+std::vector<Plan> climbing_first(const Task& task, std::vector<Plan> plans);
 
 /// Bands about level gaps: the first stands on the gap line, the last hangs from it, and between
 /// them those that hang and those that stand take turns.

@@ -20,7 +20,7 @@ std::optional<Layout> lay_out_columns(const Task& task, const Plan& plan) {
     const std::vector<BandEdge> edges = plan.rows.size() == 1
                                             ? std::vector<BandEdge>{edge_on(plan.line)}
                                             : edges_about_gaps(plan.rows.size());
-    if (plan.rows.size() > 1 && task.floor.pitch() != 0)
+    if (plan.climbs && plan.rows.size() > 1)
         return lay_out_climbing(task, plan.rows, plan.line, edges);
     return lay_out_bands(task, plan.rows, {Direction::down_the_wall, plan.line, edges});
 }
@@ -35,7 +35,7 @@ std::vector<Plan> columns_plans(const Task& task, const std::vector<std::uint32_
             std::ranges::move(banded_plans(task, free, Pattern::columns, columns,
                                            columns == counts.front() || columns <= 2, go_on),
                               std::back_inserter(plans));
-    return plans;
+    return climbing_first(task, std::move(plans));
 }
 
 }  // namespace wallwright::arrange

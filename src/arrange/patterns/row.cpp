@@ -31,7 +31,7 @@ std::vector<Plan> single_rows(const Task& task, const std::vector<std::uint32_t>
     for (const Order order : {Order::large_inside, Order::alternating, Order::large_outside})
         for (const RowLine line : kLines)
             plans.push_back({Pattern::row, line, {in_order(task, free, kLevel, order)}});
-    return plans;
+    return climbing_first(task, std::move(plans));
 }
 
 bool has_room(const Task& task, const Plan& plan) {
@@ -41,7 +41,7 @@ bool has_room(const Task& task, const Plan& plan) {
 }  // namespace
 
 std::optional<Layout> lay_out_row(const Task& task, const Plan& plan) {
-    if (plan.rows.size() == 1 && task.floor.pitch() != 0)
+    if (plan.climbs && plan.rows.size() == 1)
         return climbing_row(task, plan);
     const std::vector<BandEdge> edges(plan.rows.size(), edge_on(plan.line));
     return lay_out_bands(task, plan.rows, {kLevel, RowLine::centre, edges});

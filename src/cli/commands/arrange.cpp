@@ -123,17 +123,30 @@ Result<std::string> write(const ArrangeWords& words, const Loaded& loaded,
     const std::string wrote = fmt::format("Wrote {}\n", words.out);
     if (words.all.empty())
         return wrote;
-    auto all = write_numbered(words.all, {"layout", 1, arranged.projects, false}, loaded);
+    auto all = write_numbered(
+        words.all, {.name = "layout", .projects = arranged.projects, .are_stages = false}, loaded);
     return all ? Result<std::string>(wrote + *all) : all;
 }
 
-/// The one with most pieces.
-spacing::Group main_group(const wall::Project& project) {
+/// Of those that hold a piece that was arranged the one with most.
+spacing::Group main_group(const wall::Project& project, const arrange::Task& task) {
     const auto groups =
         spacing::find_groups(wall::placed_pieces(project), spacing::group_reach(project.style.gap));
-    return *std::max_element(groups.begin(), groups.end(), [](const auto& a, const auto& b) {
-        return a.pieces.size() < b.pieces.size();
-    });
+    const auto arranged = [&task](const spacing::Group& group) {
+        return std::ranges::count_if(task.items, [&group](const arrange::Item& item) {
+            return !item.fixed && std::ranges::find(group.pieces, item.id) != group.pieces.end();
+        });
+    };
+    return *std::ranges::max_element(groups, {}, arranged);
+}
+
+/// Pieces that look at each other from farther apart than neighbours leave a hole.
+std::string spacing_text(const spacing::Group& group, const arrange::View& view,
+                         units::LengthUnit unit) {
+    const std::size_t holes = view.across().size();
+    if (holes == 0)
+        return gaps_text(group, unit);
+    return fmt::format("{}; {} {}", gaps_text(group, unit), holes, holes == 1 ? "hole" : "holes");
 }
 
 double alignment_of(const arrange::Score& score) {
@@ -147,9 +160,10 @@ std::string layouts_text(const Arranged& arranged, units::LengthUnit unit) {
     std::vector<std::vector<std::string>> rows;
     for (std::size_t i = 0; i < arranged.layouts.size(); ++i) {
         const arrange::Candidate& one = arranged.layouts[i];
-        const spacing::Group group = main_group(arranged.projects[i]);
+        const spacing::Group group = main_group(arranged.projects[i], arranged.task);
         rows.push_back({std::to_string(i + 1), std::string(wall::name_of(one.pattern)),
-                        std::to_string(group.pieces.size()), gaps_text(group, unit),
+                        std::to_string(group.pieces.size()),
+                        spacing_text(group, arrange::View(arranged.task, one.layout), unit),
                         fmt::format("{:.0f}", 100 * alignment_of(one.score)),
                         units::format_number(
                             wall::middle_above_floor(arranged.projects[i], group.pieces), unit),

@@ -35,6 +35,13 @@ std::string groups_text(const wall::Project& project, const rules::Assessment& a
                       rows);
 }
 
+Json json_of_groups(const wall::Project& project, const std::vector<spacing::Group>& groups) {
+    Json all = Json::array();
+    for (const spacing::Group& group : groups)
+        all.push_back(json_of(project, group));
+    return all;
+}
+
 Result<Answer> check(const Common& common) {
     const auto loaded = load(common);
     if (!loaded)
@@ -43,7 +50,7 @@ Result<Answer> check(const Common& common) {
     const Status status = status_of(assessment.findings);
     if (common.json)
         return Answer{text_of({{"findings", json_of(assessment.findings)},
-                               {"groups", json_of(assessment.groups)}}),
+                               {"groups", json_of_groups(loaded->project, assessment.groups)}}),
                       loaded->aside, status};
     const std::string groups = assessment.groups.empty()
                                    ? "No piece is on the wall.\n"

@@ -71,12 +71,12 @@ Outcome can_grow(const GrowWords& words, const wall::Project& project, const arr
 }
 
 Problem no_stage(const GrowWords& words, const arrange::GrowthEnd& end) {
-    const std::string why =
-        end.in_the_way ? fmt::format(": {} is in the way", end.in_the_way->title) : "";
-    return {words.common.file,
-            fmt::format(
-                "there is no place for any of the waiting pieces beside those on the wall{}", why),
-            "look whether furniture and fixtures are where they stand, or move what hangs", ""};
+    const std::string why = arrange::in_the_way_words(end);
+    return {
+        words.common.file,
+        fmt::format("there is no place for any of the waiting pieces beside those on the wall{}{}",
+                    why.empty() ? "" : ": ", why),
+        "look whether furniture and fixtures are where they stand, or move what hangs", ""};
 }
 
 Result<Grown> search(const GrowWords& words, const Loaded& loaded, Watch& watch) {
@@ -120,7 +120,7 @@ Result<std::string> write(const GrowWords& words, const Loaded& loaded, const Gr
     const std::string wrote = fmt::format("Wrote {}\n", words.out);
     if (words.stages.empty())
         return wrote;
-    Numbered stages{"stage", 1, {}, true};
+    Numbered stages{.name = "stage", .projects = {}, .are_stages = true};
     for (std::size_t i = 0; i < grown.growth.stages.size(); ++i)
         stages.projects.push_back(arrange::at_stage(grown.project, number_of(i)));
     auto all = write_numbered(words.stages, stages, loaded);
