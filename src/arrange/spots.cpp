@@ -78,8 +78,10 @@ class SpotFinder {
 
     std::span<const double> distinct_lines() {
         std::ranges::sort(lines_);
-        const auto rest = std::ranges::unique(lines_, {}, spacing::without_rounding);
-        lines_.erase(rest.begin(), rest.end());
+        const auto is_same = [](double a, double b) {
+            return spacing::without_rounding(a) == spacing::without_rounding(b);
+        };
+        lines_.erase(std::unique(lines_.begin(), lines_.end(), is_same), lines_.end());
         return lines_;
     }
 
@@ -114,8 +116,10 @@ void touching_spots(const Task& task, std::span<const Spot> layout, std::uint32_
     for (const Spot& spot : layout)
         finder.around(spot.place);
     std::ranges::sort(out, {}, key_of);
-    const auto rest = std::ranges::unique(out, {}, key_of);
-    out.erase(rest.begin(), rest.end());
+    const auto is_same = [](const WallRect& a, const WallRect& b) {
+        return key_of(a) == key_of(b);
+    };
+    out.erase(std::unique(out.begin(), out.end(), is_same), out.end());
 }
 
 }  // namespace wallwright::arrange

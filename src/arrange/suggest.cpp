@@ -236,7 +236,7 @@ std::vector<Suggestion> suggest(const wall::Project& project, const wall::Catalo
     for (const Idea& idea : best_of_each(std::move(ideas), options.top))
         suggestions.push_back(trier.told(idea));
     if (!project.target)  // Else the way there may cost a little.
-        std::ranges::stable_partition(suggestions, betters);
+        std::stable_partition(suggestions.begin(), suggestions.end(), betters);
     return suggestions;
 }
 

@@ -54,32 +54,44 @@ std::vector<double> lining_up(const Layout& block, std::span<const Spot> fixed, 
     return first_different(shifts, most);
 }
 
-/// With the block shifted along the other axis already: how far to move it along `axis` so that it
-/// is the gap beyond what stays, on the high side or the low side. Nothing when it slides past.
+/// Along `axis`, toward its high side or its low side.
+struct Course {
+    Axis axis = Axis::horizontal;
+    bool high_side = false;
+};
+
+/// mm of the two that lie beside each other as seen along the axis; negative apart.
+double shared_across(const WallRect& a, const WallRect& b, Axis axis) {
+    return axis == Axis::horizontal ? geometry::overlap_y(a, b) : geometry::overlap_x(a, b);
+}
+
+/// How far `moving` goes along the course until it is the gap beyond what is still.
+double needed_move(const WallRect& moving, const WallRect& still, double gap, Course course) {
+    const Span from = span_of(moving, course.axis);
+    const Span past = span_of(still, course.axis);
+    return course.high_side ? past.high + gap - from.low : past.low - gap - from.high;
+}
+
+/// With the block shifted along the other axis already: how far to move it along the course so that
+/// it is the gap beyond what stays. Nothing when it slides past.
 std::optional<double> contact(const Task& task, const Layout& block, std::span<const Spot> fixed,
-                              WallVec shifted, Axis axis, bool high_side) {
-    const Axis across = axis == Axis::horizontal ? Axis::vertical : Axis::horizontal;
+                              WallVec shifted, Course course) {
     std::optional<double> move;
     bool faces = false;
     for (const Spot& spot : block)
         for (const Spot& other : fixed) {
             const WallRect place = spot.place.moved(shifted);
-            const Span moving = span_of(place, axis);
-            const Span still = span_of(other.place, axis);
-            const Span moving_across = span_of(place, across);
-            const Span still_across = span_of(other.place, across);
-            const double shared = std::min(moving_across.high, still_across.high) -
-                                  std::max(moving_across.low, still_across.low);
+            const double shared = shared_across(place, other.place, course.axis);
             if (shared <= geometry::kLengthEps - task.gap)
                 continue;
-            const double needed =
-                high_side ? still.high + task.gap - moving.low : still.low - task.gap - moving.high;
-            if (!move || (high_side ? needed > *move : needed < *move)) {
-                move = needed;
+            const double needed = needed_move(place, other.place, task.gap, course);
+            const double ahead = move ? (course.high_side ? needed - *move : *move - needed) : 1;
+            if (ahead > 0)
                 faces = false;
-            }
-            if (needed == *move)
+            if (ahead >= 0) {
+                move = needed;
                 faces = faces || shared > geometry::kLengthEps;
+            }
         }
     return faces ? move : std::nullopt;
 }
@@ -99,7 +111,7 @@ void add_climbing_moves(const Task& task, const Layout& block, std::span<const S
             spot.place = spot.place.moved({x, 0});
         const double up =
             std::round(middle_above_floor(task, fixed) - middle_above_floor(task, there));
-        if (const auto move = contact(task, block, fixed, {0, up}, Axis::horizontal, high_side))
+        if (const auto move = contact(task, block, fixed, {0, up}, {Axis::horizontal, high_side}))
             moves.push_back({*move, up});
     }
 }
@@ -110,16 +122,15 @@ std::vector<WallVec> touching_moves(const Task& task, const Layout& block,
                                     std::span<const Spot> fixed, std::size_t most) {
     std::vector<WallVec> moves;
     add_climbing_moves(task, block, fixed, moves);
-    for (const Axis axis : {Axis::horizontal, Axis::vertical}) {
-        const bool level = axis == Axis::horizontal;
+    for (const bool level : {true, false})
         for (const double shift :
-             lining_up(block, fixed, level ? Axis::vertical : Axis::horizontal, most)) {
-            const WallVec shifted = level ? WallVec{0, shift} : WallVec{shift, 0};
-            for (const bool high_side : {false, true})
-                if (const auto move = contact(task, block, fixed, shifted, axis, high_side))
+             lining_up(block, fixed, level ? Axis::vertical : Axis::horizontal, most))
+            for (const bool high_side : {false, true}) {
+                const Course course{level ? Axis::horizontal : Axis::vertical, high_side};
+                const WallVec shifted = level ? WallVec{0, shift} : WallVec{shift, 0};
+                if (const auto move = contact(task, block, fixed, shifted, course))
                     moves.push_back(level ? WallVec{*move, shift} : WallVec{shift, *move});
-        }
-    }
+            }
     return moves;
 }
 

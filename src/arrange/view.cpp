@@ -63,12 +63,12 @@ void View::look(std::span<const Spot> layout) {
 
 void View::find_pairs() {
     facing_ = spacing::facing_pairs(places_, std::max(task_->reach, kSight * task_->gap));
-    const auto beyond = std::ranges::stable_partition(
-        facing_, [reach = task_->reach + geometry::kLengthEps](const spacing::Facing& pair) {
-            return pair.size <= reach;
-        });
-    across_.assign(beyond.begin(), beyond.end());
-    facing_.erase(beyond.begin(), beyond.end());
+    const auto beyond =
+        std::stable_partition(facing_.begin(), facing_.end(),
+                              [reach = task_->reach + geometry::kLengthEps](
+                                  const spacing::Facing& pair) { return pair.size <= reach; });
+    across_.assign(beyond, facing_.end());
+    facing_.erase(beyond, facing_.end());
     if (!task_->floor.is_level())
         add_climbing_pairs();
     corners_ = spacing::corner_pairs(places_, task_->gap - geometry::kLengthEps);

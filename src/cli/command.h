@@ -48,6 +48,9 @@ void add_draw(CLI::App& program, Chosen& chosen);
 void add_arrange(CLI::App& program, Chosen& chosen);
 void add_grow(CLI::App& program, Chosen& chosen);
 void add_suggest(CLI::App& program, Chosen& chosen);
+void add_mount(CLI::App& program, Chosen& chosen);
+void add_match(CLI::App& program, Chosen& chosen);
+void add_cut(CLI::App& program, Chosen& chosen);
 
 /// Positional `file` and --units.
 void add_wall(CLI::App& command, Common& common);

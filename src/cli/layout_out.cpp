@@ -1,6 +1,7 @@
 #include "cli/layout_out.h"
 
 #include "cli/text_table.h"
+#include "draw/letters.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -56,19 +57,21 @@ std::string measures_text(const arrange::Score& score, const arrange::View& view
                       rows);
 }
 
-std::string places_text(const arrange::Task& task, const arrange::Layout& layout,
-                        units::LengthUnit unit) {
+std::string places_text(const wall::Project& project, const arrange::Task& task,
+                        const arrange::Layout& layout, units::LengthUnit unit) {
     std::vector<std::vector<std::string>> rows;
     for (const arrange::Spot& spot : layout) {
         const arrange::Item& item = task.items[spot.item];
         if (!item.fixed)
-            rows.push_back({item.title, units::format_number(spot.place.left(), unit),
+            rows.push_back({draw::letter_of(project, item.id), item.title,
+                            units::format_number(spot.place.left(), unit),
                             units::format_number(spot.place.bottom(), unit),
                             units::format_number(spot.place.width(), unit),
                             units::format_number(spot.place.height(), unit)});
     }
     const std::string in(units::name_of(unit));
-    return text_table({{"piece"},
+    return text_table({{""},
+                       {"piece"},
                        {"left " + in, Side::right},
                        {"bottom " + in, Side::right},
                        {"width " + in, Side::right},

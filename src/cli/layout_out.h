@@ -25,9 +25,10 @@ Json json_of_ids(std::span<const wall::PieceId> pieces);
 /// weight.
 std::string measures_text(const arrange::Score& score, const arrange::View& view,
                           units::LengthUnit unit);
-/// A line a piece that does not stay: where its left and bottom edges go.
-std::string places_text(const arrange::Task& task, const arrange::Layout& layout,
-                        units::LengthUnit unit);
+/// A line a piece that does not stay: its letter on the picture, where its left and bottom edges
+/// go.
+std::string places_text(const wall::Project& project, const arrange::Task& task,
+                        const arrange::Layout& layout, units::LengthUnit unit);
 
 /// 0 to 100 with one decimal.
 std::string points(double total);

@@ -38,6 +38,10 @@ Result<std::vector<Piece*>> placed_in(Project& project, std::span<const wall::Pi
     return pieces;
 }
 
+bool has_window(const wall::Mount& mount, const wall::PrintId& print) {
+    return std::ranges::find(mount.openings, print, &wall::Opening::print) != mount.openings.end();
+}
+
 Outcome may_move(const Piece& piece) {
     if (!is_fixed(piece))
         return {};

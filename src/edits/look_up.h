@@ -19,6 +19,9 @@ Result<std::vector<wall::Piece*>> pieces_in(wall::Project& project,
 Result<std::vector<wall::Piece*>> placed_in(wall::Project& project,
                                             std::span<const wall::PieceId> ids);
 
+/// Whether the mount has a window for the print by name.
+bool has_window(const wall::Mount& mount, const wall::PrintId& print);
+
 /// A Problem when the piece hangs or is pinned.
 Outcome may_move(const wall::Piece& piece);
 Outcome may_move(const std::vector<wall::Piece*>& pieces);

@@ -52,6 +52,34 @@ Print usual_print(const Project& project, const Piece& piece) {
     return print;
 }
 
+/// A mount that others look through, with a window for the print, shares it too.
+bool others_share_print(const Project& project, const Piece& piece) {
+    const auto others_see_it = [&](const Mount& mount) {
+        return has_window(mount, *piece.print) &&
+               (mount.id != piece.mount || others_share<&Piece::mount>(project, piece));
+    };
+    return others_share<&Piece::print>(project, piece) ||
+           std::any_of(project.mounts.begin(), project.mounts.end(), others_see_it);
+}
+
+/// The mount of the piece for it alone.
+Mount& own_mount(Project& project, Piece& piece) {
+    const bool shared = others_share<&Piece::mount>(project, piece);
+    Mount& mount = own_part(project.mounts, *piece.mount, shared, piece.id);
+    piece.mount = mount.id;
+    return mount;
+}
+
+/// The window that the piece's mount has for one print is for another from now on.
+void move_window(Project& project, Piece& piece, const wall::PrintId& from,
+                 const wall::PrintId& to) {
+    if (!piece.mount || from == to || !has_window(*find(project, *piece.mount), from))
+        return;
+    for (wall::Opening& opening : own_mount(project, piece).openings)
+        if (opening.print == from)
+            opening.print = to;
+}
+
 }  // namespace
 
 Result<Project> change_frame(Project project, const PieceId& id,
@@ -75,10 +103,7 @@ Result<Project> change_mount(Project project, const PieceId& id,
     Piece& piece = **found;
     if (!piece.mount)
         piece.mount = add_with_id(project.mounts, Mount{}, piece.id.text).id;
-    const bool shared = others_share<&Piece::mount>(project, piece);
-    Mount& mount = own_part(project.mounts, *piece.mount, shared, piece.id);
-    piece.mount = mount.id;
-    change_by_hand(mount, change);
+    change_by_hand(own_mount(project, piece), change);
     return sound(std::move(project));
 }
 
@@ -90,10 +115,12 @@ Result<Project> change_print(Project project, const PieceId& id,
     Piece& piece = **found;
     if (!piece.print)
         piece.print = add_with_id(project.prints, usual_print(project, piece), piece.id.text).id;
-    const bool shared = others_share<&Piece::print>(project, piece);
-    Print& print = own_part(project.prints, *piece.print, shared, piece.id);
+    const wall::PrintId before = *piece.print;
+    const bool shared = others_share_print(project, piece);
+    Print& print = own_part(project.prints, before, shared, piece.id);
     piece.print = print.id;
     change_by_hand(print, change);
+    move_window(project, piece, before, print.id);
     return sound(std::move(project));
 }
 

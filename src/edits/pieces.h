@@ -47,8 +47,9 @@ Result<wall::Project> swap_places(wall::Project project, const wall::PieceId& fi
 /// With the frames, mounts and prints that only they had, and the wishes about them.
 Result<wall::Project> remove_pieces(wall::Project project, PieceIds ids);
 
-/// Copies with frames of their own and the title of the original; placed ones are planned, in no
-/// stage, and shifted by `by`. Wishes about the originals are not copied. `made` gets their ids.
+/// Copies with frames of their own and the title of the original, that do not keep their print;
+/// placed ones are planned, in no stage, and shifted by `by`. Wishes about the originals are not
+/// copied. `made` gets their ids.
 Result<wall::Project> duplicate(wall::Project project, PieceIds ids,
                                 geometry::Vec<geometry::Wall> by, std::vector<wall::PieceId>& made);
 

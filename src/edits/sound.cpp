@@ -12,7 +12,11 @@ using geometry::Point;
 using geometry::Rect;
 using geometry::Wall;
 
-constexpr double kStepsPerWeight = 1000;
+constexpr double kStepsPerUnit = 1000;  // of what is not in mm
+
+double to_thousandth(double value) {
+    return std::round(value * kStepsPerUnit) / kStepsPerUnit;
+}
 
 Point<Wall> to_file_step(Point<Wall> point) {
     return {edits::to_file_step(point.x), edits::to_file_step(point.y)};
@@ -31,6 +35,26 @@ void keep_file_steps(wall::Target& target) {
         *region = to_file_step(*region);
 }
 
+wall::FromCorner to_file_step(wall::FromCorner at) {
+    return {edits::to_file_step(at.left), edits::to_file_step(at.top)};
+}
+
+void keep_file_steps(wall::Mount& mount) {
+    if (mount.base_ratio)
+        mount.base_ratio = to_thousandth(*mount.base_ratio);
+    if (mount.by_hand)
+        mount.by_hand = to_file_step(*mount.by_hand);
+    for (wall::Opening& opening : mount.openings)
+        if (opening.at)
+            opening.at = to_file_step(*opening.at);
+}
+
+void keep_file_steps(wall::CardSheet& sheet) {
+    sheet.size = {edits::to_file_step(sheet.size.width), edits::to_file_step(sheet.size.height)};
+    sheet.margin = edits::to_file_step(sheet.margin);
+    sheet.price = to_thousandth(sheet.price);
+}
+
 void keep_file_steps(wall::Project& project) {
     for (Point<Wall>& corner : project.room.outline.corners)
         corner = to_file_step(corner);
@@ -44,7 +68,13 @@ void keep_file_steps(wall::Project& project) {
     if (project.target)
         keep_file_steps(*project.target);
     for (wall::MeasureWeight& one : project.weights)
-        one.weight = std::round(one.weight * kStepsPerWeight) / kStepsPerWeight;
+        one.weight = to_thousandth(one.weight);
+    for (wall::Mount& mount : project.mounts)
+        keep_file_steps(mount);
+    for (wall::CardSheet& sheet : project.card)
+        keep_file_steps(sheet);
+    if (project.mount_cut_price)
+        project.mount_cut_price = to_thousandth(*project.mount_cut_price);
 }
 
 }  // namespace

@@ -17,9 +17,9 @@ struct Borders {
 /// A mount worked out. Offsets are from the blank's left and top edge as seen from the front.
 struct MountPlan {
     geometry::Size blank;
-    geometry::Size window;
-    Borders cut;   ///< From the blank's edges to the window.
-    Borders seen;  ///< What the frame's lip leaves visible of them.
+    geometry::Size window;  ///< Of the top layer, at its face.
+    Borders cut;            ///< From the blank's edges to the window.
+    Borders seen;           ///< What the frame's lip leaves visible of them.
     bool operator==(const MountPlan&) const = default;
 };
 
@@ -28,14 +28,20 @@ struct MountPlan {
 /// copies.
 inline constexpr double kRebateClearance = 2;
 
-/// The size of what goes into the frame's rebate, mm: outside less the moulding on both sides, plus
-/// the lip that covers it, less `clearance` in each direction. For a piece hung a quarter turn from
-/// its frame, turn the frame's outside first.
+/// The frame as it hangs: a turned one has the sides of its outside and of its back board swapped.
+wall::Frame as_hung(const wall::Frame& frame, bool turned);
+
+/// The size of what goes into the frame's rebate, mm: the back board where it was measured;
+/// otherwise outside less the moulding on both sides, plus the lip that covers it, less `clearance`
+/// in each direction. The frame is taken as_hung().
 geometry::Size blank_size(const wall::Frame& frame, double clearance = kRebateClearance);
 
-/// Window = print - 2 x overlap; borders split equally, the lower one wider by base_extra; seen =
-/// cut - how far the lip covers the blank when it lies in the middle of the rebate. Lengths in mm;
-/// a negative border means that this print does not fit this frame.
+/// What the moulding leaves open to the eye, mm.
+geometry::Size sight_size(const wall::Frame& frame);
+
+/// design_mount() for one print alone and with the overlap as wanted, however thin that leaves the
+/// borders. Without under-layers the window is print - 2 x overlap; a floating print counts as a
+/// window of its own size. A negative border means that this print does not fit this frame.
 MountPlan plan_mount(const wall::Frame& frame, const wall::Mount& mount, const wall::Print& print);
 
 }  // namespace wallwright::mounts

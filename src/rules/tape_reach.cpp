@@ -33,8 +33,9 @@ void check(const Scene& scene, std::vector<wall::Finding>& findings) {
     const std::string_view side = wall::name_of(scene.project.datum.side);
     findings.push_back(finding(
         wall::Severity::note, ids_of(far), bounds_of(far), Measure{here, kTapeLength},
-        fmt::format("{} lies up to {} from the {} corner, farther than a tape of {} reaches; {}.",
-                    titles_of(far), length_text(scene, here), side, length_text(scene, kTapeLength),
+        fmt::format("{} {} up to {} from the {} corner, farther than a tape of {} reaches; {}.",
+                    titles_of(far), far.size() == 1 ? "lies" : "lie", length_text(scene, here),
+                    side, length_text(scene, kTapeLength),
                     there < here ? "measure from the other corner"
                                  : "use a longer one, or a plumb line on the way measured twice")));
 }

@@ -24,6 +24,10 @@ void fields(ObjectReader& io, wall::Layer& layer);
 void fields(ObjectWriter& io, const wall::Layer& layer);
 void fields(ObjectReader& io, wall::Frame& frame);
 void fields(ObjectWriter& io, const wall::Frame& frame);
+void fields(ObjectReader& io, wall::UnderLayer& under);
+void fields(ObjectWriter& io, const wall::UnderLayer& under);
+void fields(ObjectReader& io, wall::Opening& opening);
+void fields(ObjectWriter& io, const wall::Opening& opening);
 void fields(ObjectReader& io, wall::Mount& mount);
 void fields(ObjectWriter& io, const wall::Mount& mount);
 void fields(ObjectReader& io, wall::Print& print);
@@ -56,6 +60,8 @@ void fields(ObjectWriter& io, const wall::MeasureWeight& weight);
 
 void fields(ObjectReader& io, wall::Stock& stock);
 void fields(ObjectWriter& io, const wall::Stock& stock);
+void fields(ObjectReader& io, wall::CardSheet& sheet);
+void fields(ObjectWriter& io, const wall::CardSheet& sheet);
 void fields(ObjectReader& io, wall::Datum& datum);
 void fields(ObjectWriter& io, const wall::Datum& datum);
 

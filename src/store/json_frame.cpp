@@ -20,22 +20,13 @@ void frame_fields(Io& io, AFrame& frame) {
     io.may("moulding_width_mm", frame.moulding_width);
     io.may("rebate_width_mm", frame.rebate_width);
     io.may("rebate_depth_mm", frame.rebate_depth);
+    io.pair("back_board_width_mm", &wall::Size::width, "back_board_height_mm", &wall::Size::height,
+            frame.back_board);
     io.may("moulding", frame.moulding);
     io.object("glazing", frame.glazing);
     io.object("backing", frame.backing);
     io.may("colour", frame.colour);
     io.unknown(frame.unknown);
-}
-
-template <class Io, class AMount>
-void mount_fields(Io& io, AMount& mount) {
-    io.must("id", mount.id);
-    io.may("title", mount.title);
-    io.may("overlap_mm", mount.overlap);
-    io.may("base_extra_mm", mount.base_extra);
-    io.object("card", mount.card);
-    io.may("colour", mount.colour);
-    io.unknown(mount.unknown);
 }
 
 template <class Io, class APrint>
@@ -46,6 +37,8 @@ void print_fields(Io& io, APrint& print) {
     io.may("grams_per_m2", print.grams_per_square_metre);
     io.may("colour", print.colour);
     io.may("picture", print.picture);
+    io.pair("pixels_wide", &wall::PixelSize::width, "pixels_high", &wall::PixelSize::height,
+            print.pixels);
     io.unknown(print.unknown);
 }
 
@@ -63,13 +56,6 @@ void fields(ObjectReader& io, wall::Frame& frame) {
 }
 void fields(ObjectWriter& io, const wall::Frame& frame) {
     frame_fields(io, frame);
-}
-
-void fields(ObjectReader& io, wall::Mount& mount) {
-    mount_fields(io, mount);
-}
-void fields(ObjectWriter& io, const wall::Mount& mount) {
-    mount_fields(io, mount);
 }
 
 void fields(ObjectReader& io, wall::Print& print) {

@@ -8,6 +8,9 @@
 //         lists, absent options, a flag that is false, a count of 0. Other numbers, names and
 //         colours are always written, so that a later change of a default never changes a wall that
 //         is already on file.
+//   usually: a key that joined the format later: writing leaves out the usual value, so that a file
+//         from before is written as it was. What is usual stays so for good.
+//   pair: two keys that make one value, both or neither.
 #pragma once
 
 #include "store/json_text.h"
@@ -23,6 +26,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <vector>
 
 namespace wallwright::store {
@@ -60,6 +64,25 @@ class ObjectReader {
     void may(std::string_view key, std::optional<T>& into) {
         if (const Json* found = look_up(key))
             read(key, *found, into.emplace());
+    }
+    template <class T>
+    void usually(std::string_view key, T& into, const std::type_identity_t<T>& /*usual*/) {
+        may(key, into);
+    }
+    template <class Whole, class Part>
+    void pair(std::string_view first_key, Part Whole::*first, std::string_view second_key,
+              Part Whole::*second, std::optional<Whole>& into) {
+        std::optional<Part> one;
+        std::optional<Part> other;
+        may(first_key, one);
+        may(second_key, other);
+        if (one.has_value() != other.has_value())
+            half_pair(one ? first_key : second_key, one ? second_key : first_key);
+        if (!one || !other)
+            return;
+        into.emplace();
+        (*into).*first = *one;
+        (*into).*second = *other;
     }
     /// width_mm and height_mm.
     void size(geometry::Size& into);
@@ -99,6 +122,7 @@ class ObjectReader {
     const Json* look_up(std::string_view key);
     [[nodiscard]] std::string path_to(std::string_view key) const;
     void missing(std::string_view key);
+    void half_pair(std::string_view there, std::string_view missing_key);
     void complain(Problem problem);
     bool expect(std::string_view key, const Json& found, bool as_it_should_be,
                 const std::string& what);
@@ -171,6 +195,19 @@ class ObjectWriter {
     void may(std::string_view key, const std::optional<T>& value) {
         if (value)
             must(key, *value);
+    }
+    template <class T>
+    void usually(std::string_view key, const T& value, const std::type_identity_t<T>& usual) {
+        if (to_json(key, value) != to_json(key, usual))
+            must(key, value);
+    }
+    template <class Whole, class Part>
+    void pair(std::string_view first_key, Part Whole::*first, std::string_view second_key,
+              Part Whole::*second, const std::optional<Whole>& value) {
+        if (!value)
+            return;
+        must(first_key, (*value).*first);
+        must(second_key, (*value).*second);
     }
     void size(const geometry::Size& value);
     void rect(const geometry::Rect<geometry::Wall>& value);

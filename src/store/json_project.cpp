@@ -31,6 +31,8 @@ void project_fields(Io& io, AProject& project) {
     io.list("prints", project.prints);
     io.list("pieces", project.pieces);
     io.list("stock", project.stock);
+    io.list("card", project.card);
+    io.may("mount_cut_price", project.mount_cut_price);
     io.list("wishes", project.wishes);
     target_field(io, project);
     io.list("weights", project.weights);

@@ -76,17 +76,8 @@ void ObjectReader::rect(geometry::Rect<geometry::Wall>& into) {
 }
 
 void ObjectReader::point(std::optional<geometry::Point<geometry::Wall>>& into) {
-    std::optional<double> x;
-    std::optional<double> y;
-    may("x_mm", x);
-    may("y_mm", y);
-    if (x && y)
-        into = {*x, *y};
-    else if (x || y)
-        complain({path_,
-                  fmt::format("\"{}\" is missing beside \"{}\"", x ? "y_mm" : "x_mm",
-                              x ? "x_mm" : "y_mm"),
-                  "give both, or neither", ""});
+    using Point = geometry::Point<geometry::Wall>;
+    pair("x_mm", &Point::x, "y_mm", &Point::y, into);
 }
 
 bool ObjectReader::has(std::string_view key) const {
@@ -119,6 +110,11 @@ std::string ObjectReader::path_to(std::string_view key) const {
 
 void ObjectReader::missing(std::string_view key) {
     complain({path_, fmt::format("\"{}\" is missing", key), "add it", ""});
+}
+
+void ObjectReader::half_pair(std::string_view there, std::string_view missing_key) {
+    complain({path_, fmt::format("\"{}\" is missing beside \"{}\"", missing_key, there),
+              "give both, or neither", ""});
 }
 
 void ObjectReader::complain(Problem problem) {

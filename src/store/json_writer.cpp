@@ -38,10 +38,8 @@ void ObjectWriter::rect(const geometry::Rect<geometry::Wall>& value) {
 }
 
 void ObjectWriter::point(const std::optional<geometry::Point<geometry::Wall>>& value) {
-    if (!value)
-        return;
-    must("x_mm", value->x);
-    must("y_mm", value->y);
+    using Point = geometry::Point<geometry::Wall>;
+    pair("x_mm", &Point::x, "y_mm", &Point::y, value);
 }
 
 void ObjectWriter::unknown(const wall::UnknownKeys& keys) {

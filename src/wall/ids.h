@@ -22,5 +22,6 @@ using FurnitureId = Id<struct FurnitureIdKind>;
 using FixtureId = Id<struct FixtureIdKind>;
 using MaterialId = Id<struct MaterialKind>;
 using FixingTypeId = Id<struct FixingTypeKind>;
+using CardSheetId = Id<struct CardSheetKind>;
 
 }  // namespace wallwright::wall

@@ -55,13 +55,19 @@ std::vector<Problem> unknown_names(const Project& project, const Catalogue& cata
         unknown.check(where + "/glazing", frame.glazing);
         unknown.check(where + "/backing", frame.backing);
     }
-    for (const Mount& mount : project.mounts)
-        unknown.check("mounts/" + mount.id.text + "/card", mount.card);
+    for (const Mount& mount : project.mounts) {
+        const std::string where = "mounts/" + mount.id.text;
+        unknown.check(where + "/card", mount.card);
+        for (std::size_t i = 0; i < mount.under.size(); ++i)
+            unknown.check(fmt::format("{}/under/#{}/card", where, i + 1), mount.under[i].card);
+    }
     for (const Piece& piece : project.pieces)
         if (piece.fixing)
             unknown.check("pieces/" + piece.id.text + "/fixing", *piece.fixing);
     for (const Stock& stock : project.stock)
         unknown.check("stock/" + stock.fixing.text, stock.fixing);
+    for (const CardSheet& sheet : project.card)
+        unknown.check("card/" + sheet.id.text + "/card", sheet.card);
     return unknown.take();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "units/mass.h"
+#include "wall/mount.h"
 #include "wall/room.h"
 
 #include <optional>
@@ -11,14 +12,6 @@ namespace wallwright::wall {
 
 using units::Kilograms;
 using units::Newtons;
-
-/// A flat sheet of some material; a thickness of 0 means there is none.
-struct Layer {
-    MaterialId material;
-    double thickness = 0;  ///< mm
-    UnknownKeys unknown = {};
-    bool operator==(const Layer&) const = default;
-};
 
 /// One frame as bought. `outside` is upright as the frame hangs when its piece is not turned.
 struct Frame {
@@ -30,6 +23,9 @@ struct Frame {
     double rebate_width = 6;  ///< mm of the lip that covers the edge of what is in it; 3 to 6 mm, a
                               ///< German frame dealer's article.
     double rebate_depth = 12;  ///< mm from the lip to the back of the moulding.
+    /// mm of the back board as measured, upright like `outside`: the usual template for what goes
+    /// into the frame. Without it the rebate is worked out.
+    std::optional<Size> back_board;
     MaterialId moulding{"pine"};
     Layer glazing{MaterialId{"glass"}, 2};
     Layer backing{MaterialId{"mdf_thin"}, 2.5};
@@ -38,16 +34,11 @@ struct Frame {
     bool operator==(const Frame&) const = default;
 };
 
-/// A mount as it is wanted; what is cut follows from it, the frame and the print.
-struct Mount {
-    MountId id;
-    std::string title;
-    double overlap = 5;     ///< mm by which the window covers the print on each side.
-    double base_extra = 0;  ///< mm by which the border below is wider than the border above.
-    Layer card{MaterialId{"mount_board"}, 1.4};
-    Colour colour{0xFA, 0xF7, 0xF0};
-    UnknownKeys unknown;
-    bool operator==(const Mount&) const = default;
+/// As the camera or the scanner gave it.
+struct PixelSize {
+    int width = 0;
+    int height = 0;
+    bool operator==(const PixelSize&) const = default;
 };
 
 /// A picture on paper.
@@ -58,6 +49,7 @@ struct Print {
     double grams_per_square_metre = 250;
     Colour colour{0x56, 0x7A, 0x86};  ///< Shown where there is no picture.
     std::string picture;              ///< A PNG beside the project file; may be empty.
+    std::optional<PixelSize> pixels;  ///< Of the person's own photograph, for a look at sharpness.
     UnknownKeys unknown;
     bool operator==(const Print&) const = default;
 };
@@ -97,7 +89,8 @@ struct Piece {
     FrameId frame;
     std::optional<MountId> mount;
     std::optional<PrintId> print;
-    bool turned = false;  ///< Hung a quarter turn from how its frame is recorded.
+    bool keeps_print = false;  ///< Its print stays in it when prints are matched to frames.
+    bool turned = false;       ///< Hung a quarter turn from how its frame is recorded.
     PieceState state = PieceState::waiting;
     bool pinned = false;  ///< Planned, and not to be moved.
     bool wished = false;  ///< Its frame is not bought yet, so it cannot hang.

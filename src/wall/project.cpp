@@ -63,6 +63,9 @@ const Mount* find(const Project& project, const MountId& id) {
 const Print* find(const Project& project, const PrintId& id) {
     return find_in(project.prints, id);
 }
+const CardSheet* find(const Project& project, const CardSheetId& id) {
+    return find_in(project.card, id);
+}
 const Furniture* find(const Project& project, const FurnitureId& id) {
     return find_in(project.room.furniture, id);
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "units/length.h"
+#include "wall/card.h"
 #include "wall/catalogue.h"
 #include "wall/finding.h"
 #include "wall/piece.h"
@@ -62,6 +63,9 @@ struct Project {
     std::vector<Print> prints;
     std::vector<Piece> pieces;
     std::vector<Stock> stock;
+    std::vector<CardSheet> card;
+    /// What it costs to have one mount cut, in the same money as the card.
+    std::optional<double> mount_cut_price;
     std::vector<Wish> wishes;
     std::optional<Target> target;        ///< Toward which the group grows.
     UnknownKeys target_unknown;          ///< What stands beside the target in the file.
@@ -79,6 +83,7 @@ const Piece* find(const Project& project, const PieceId& id);
 const Frame* find(const Project& project, const FrameId& id);
 const Mount* find(const Project& project, const MountId& id);
 const Print* find(const Project& project, const PrintId& id);
+const CardSheet* find(const Project& project, const CardSheetId& id);
 const Furniture* find(const Project& project, const FurnitureId& id);
 const Fixture* find(const Project& project, const FixtureId& id);
 

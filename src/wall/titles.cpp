@@ -76,6 +76,10 @@ std::string title_to_hang(const Project& project, const PieceId& id) {
     return piece == nullptr ? id.text : title_to_hang(*piece);
 }
 
+const std::string& title_of(const CardSheet& sheet) {
+    return sheet.title.empty() ? sheet.id.text : sheet.title;
+}
+
 std::string title_of(const Furniture& furniture) {
     return title_or_type(furniture, "furniture");
 }

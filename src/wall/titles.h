@@ -22,6 +22,9 @@ std::string title_to_hang(const Project& project, const PieceId& id);
 /// A print's title, or its id where it has none or is not there.
 std::string title_of(const Project& project, const PrintId& id);
 
+/// A sheet's title, or its id where it has none.
+const std::string& title_of(const CardSheet& sheet);
+
 /// A thing's title, or "the sofa" where it has none.
 std::string title_of(const Furniture& furniture);
 std::string title_of(const Fixture& fixture);

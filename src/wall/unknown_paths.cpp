@@ -17,6 +17,14 @@ void add_all(std::vector<std::string>& paths, const std::string& place, const st
         add(paths, fmt::format("{}/{}", place, one.id.text), one.unknown);
 }
 
+/// Parts without an id of their own, by their number.
+template <class T>
+void add_numbered(std::vector<std::string>& paths, const std::string& place,
+                  const std::vector<T>& all) {
+    for (std::size_t i = 0; i < all.size(); ++i)
+        add(paths, fmt::format("{}/#{}", place, i + 1), all[i].unknown);
+}
+
 }  // namespace
 
 std::vector<std::string> unknown_paths(const Project& project) {
@@ -28,14 +36,18 @@ std::vector<std::string> unknown_paths(const Project& project) {
     add(paths, "style", project.style.unknown);
     add_all(paths, "frames", project.frames);
     add_all(paths, "mounts", project.mounts);
+    for (const Mount& mount : project.mounts) {
+        add_numbered(paths, fmt::format("mounts/{}/under", mount.id.text), mount.under);
+        add_numbered(paths, fmt::format("mounts/{}/openings", mount.id.text), mount.openings);
+    }
     add_all(paths, "prints", project.prints);
     add_all(paths, "pieces", project.pieces);
     for (const Piece& piece : project.pieces)
         add(paths, fmt::format("pieces/{}/hanger", piece.id.text), piece.hanger.unknown);
     for (const Stock& stock : project.stock)
         add(paths, "stock/" + stock.fixing.text, stock.unknown);
-    for (std::size_t i = 0; i < project.wishes.size(); ++i)
-        add(paths, fmt::format("wishes/#{}", i + 1), project.wishes[i].unknown);
+    add_all(paths, "card", project.card);
+    add_numbered(paths, "wishes", project.wishes);
     add(paths, "target", project.target_unknown);
     for (const MeasureWeight& one : project.weights)
         add(paths, "weights/" + one.measure, one.unknown);

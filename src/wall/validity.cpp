@@ -1,5 +1,7 @@
 #include "wall/validity.h"
 
+#include "wall/fault_list.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -12,62 +14,6 @@ namespace {
 
 constexpr int kLastStage = 999;  // more than any wall has pieces to grow by
 constexpr double kMostWeight = 10;
-constexpr double kLargest = 1e5;  // mm: no wall, frame or sofa is longer than 100 m
-
-/// Gathers what is wrong, each said to be at a place.
-class Faults {
-  public:
-    void add(const std::string& where, std::string what, std::string remedy) {
-        found_.push_back({where, std::move(what), std::move(remedy), ""});
-    }
-
-    void unless(bool sound, const std::string& where, std::string what, std::string remedy) {
-        if (!sound)
-            add(where, std::move(what), std::move(remedy));
-    }
-
-    /// A length that must be more than 0.
-    void check_size(const std::string& where, double mm) {
-        unless(std::isfinite(mm) && mm > 0 && mm <= kLargest, where,
-               fmt::format("{:g} mm is no size", mm),
-               "give a length of more than 0 and at most 100 m");
-    }
-
-    /// A length that may be 0.
-    void check_length(const std::string& where, double mm) {
-        unless(std::isfinite(mm) && mm >= 0 && mm <= kLargest, where,
-               fmt::format("{:g} mm is out of range", mm), "give a length from 0 to 100 m");
-    }
-
-    void check_place(const std::string& where, Point<Wall> at) {
-        unless(std::isfinite(at.x) && std::isfinite(at.y) && std::abs(at.x) <= kLargest &&
-                   std::abs(at.y) <= kLargest,
-               where, "the place is out of range",
-               "give x and y within 100 m of the wall's left corner");
-    }
-
-    void check_mass(const std::string& where, Kilograms mass) {
-        unless(std::isfinite(mass.value) && mass.value > 0 && mass.value <= 1000, where,
-               fmt::format("{:g} kg is no weight", mass.value),
-               "give a weight of more than 0 and at most 1000 kg");
-    }
-
-    std::vector<Problem> take() { return std::move(found_); }
-
-  private:
-    std::vector<Problem> found_;
-};
-
-template <class T>
-void check_ids(Faults& faults, std::string_view kind, const std::vector<T>& all) {
-    std::set<std::string> seen;
-    for (const T& one : all) {
-        const std::string where = fmt::format("{}/{}", kind, one.id.text);
-        faults.unless(!one.id.text.empty(), where, "the id is empty", "give it a short name");
-        faults.unless(seen.insert(one.id.text).second, where, "the id is used twice",
-                      "give one of them another id");
-    }
-}
 
 void check_rect(Faults& faults, const std::string& where, const Rect<Wall>& rect) {
     faults.check_place(where, rect.min);
@@ -117,13 +63,19 @@ void check_style(Faults& faults, const HangingStyle& style) {
     }
 }
 
-/// Built-in materials are always there, so only a name is asked for; hanging/weight.h says what an
-/// unknown one counts as.
-void check_layer(Faults& faults, const std::string& where, const Layer& layer) {
-    faults.check_length(where + "/thickness_mm", layer.thickness);
-    faults.unless(layer.thickness == 0 || !layer.material.text.empty(), where + "/material",
-                  "the material has no name",
-                  "name a material of the catalogue, or give a thickness of 0");
+/// It lies behind the moulding.
+void check_back_board(Faults& faults, const std::string& where, const Frame& frame) {
+    const Size board = *frame.back_board;
+    faults.check_size(where + "/back_board_width_mm", board.width);
+    faults.check_size(where + "/back_board_height_mm", board.height);
+    faults.unless(board.width <= frame.outside.width, where + "/back_board_width_mm",
+                  fmt::format("the back board of {:g} mm is wider than the frame of {:g} mm",
+                              board.width, frame.outside.width),
+                  "measure the back board upright like the frame, or leave it out");
+    faults.unless(board.height <= frame.outside.height, where + "/back_board_height_mm",
+                  fmt::format("the back board of {:g} mm is higher than the frame of {:g} mm",
+                              board.height, frame.outside.height),
+                  "measure the back board upright like the frame, or leave it out");
 }
 
 void check_frame(Faults& faults, const Frame& frame) {
@@ -142,6 +94,8 @@ void check_frame(Faults& faults, const Frame& frame) {
     faults.unless(frame.rebate_width <= frame.moulding_width, where + "/rebate_width_mm",
                   "the rebate is wider than the moulding",
                   "give the width of the lip, usually 3 to 6 mm");
+    if (frame.back_board)
+        check_back_board(faults, where, frame);
     check_layer(faults, where + "/glazing", frame.glazing);
     check_layer(faults, where + "/backing", frame.backing);
 }
@@ -155,14 +109,6 @@ void check_hanger(Faults& faults, const std::string& where, const Hanger& hanger
         faults.check_size(where + "/cord_length_mm", *hanger.cord_length);
     if (hanger.hook_spacing)
         faults.check_size(where + "/hook_spacing_mm", *hanger.hook_spacing);
-}
-
-template <class IdType>
-void check_known(Faults& faults, const Project& project, const std::string& where,
-                 const IdType& id) {
-    faults.unless(find(project, id) != nullptr, where,
-                  fmt::format("there is no \"{}\" in the project", id.text),
-                  "add it, or name one that is there");
 }
 
 /// A stage is a place in the order of going up: what hangs is up, and what waits has no place to go
@@ -195,23 +141,6 @@ void check_piece(Faults& faults, const Project& project, const Piece& piece) {
     if (piece.weighed)
         faults.check_mass(where + "/weighed_kg", *piece.weighed);
     check_hanger(faults, where + "/hanger", piece.hanger);
-}
-
-void check_paper(Faults& faults, const Project& project) {
-    for (const Mount& mount : project.mounts) {
-        faults.check_length("mounts/" + mount.id.text + "/overlap_mm", mount.overlap);
-        faults.check_length("mounts/" + mount.id.text + "/base_extra_mm", mount.base_extra);
-        check_layer(faults, "mounts/" + mount.id.text + "/card", mount.card);
-    }
-    for (const Print& print : project.prints) {
-        faults.check_size("prints/" + print.id.text + "/width_mm", print.size.width);
-        faults.check_size("prints/" + print.id.text + "/height_mm", print.size.height);
-        faults.unless(
-            std::isfinite(print.grams_per_square_metre) && print.grams_per_square_metre >= 0 &&
-                print.grams_per_square_metre <= 10000,
-            "prints/" + print.id.text + "/grams_per_m2", "the weight of the paper is out of range",
-            "give it in g/m2, usually 80 to 350");
-    }
 }
 
 /// The thing, where there is one, is known.
@@ -315,6 +244,7 @@ std::vector<Problem> faults(const Project& project) {
     for (const Frame& frame : project.frames)
         check_frame(faults, frame);
     check_paper(faults, project);
+    check_card(faults, project);
     for (const Piece& piece : project.pieces)
         check_piece(faults, project, piece);
     for (const Stock& stock : project.stock)

@@ -1,6 +1,8 @@
 // What holds after any series of edits.
+#include "edits/card.h"
 #include "edits/edit.h"
 #include "edits/pieces.h"
+#include "edits/prints.h"
 #include "edits/room.h"
 #include "edits/sound.h"
 #include "edits/wishes.h"
@@ -159,8 +161,71 @@ Result<Project> any_wish_edit(const Project& project, int which) {
     }
 }
 
+PrintId one_print(const Project& project) {
+    if (project.prints.empty())
+        return {"none"};
+    return project.prints[*rc::gen::inRange<std::size_t>(0, project.prints.size())].id;
+}
+
+Result<Project> any_print_edit(const Project& project, int which) {
+    PrintId made;
+    switch (which) {
+        case 0: {
+            Print print;
+            print.size = {any_mm(-5, 400), any_mm(50, 400)};
+            return edits::add_print(project, print, made);
+        }
+        case 1:
+            return edits::remove_print(project, one_print(project));
+        case 2:
+            return edits::put_print(project, one_id(project), one_print(project));
+        case 3:
+            return edits::swap_prints(project, one_id(project), one_id(project));
+        case 4:
+            return edits::set_keeps_print(project, some_ids(project), *rc::gen::arbitrary<bool>());
+        default:
+            return edits::change_mount(project, one_id(project), [&project](Mount& one) {
+                one.openings.push_back(
+                    {one_print(project), FromCorner{any_mm(-5, 300), any_mm(0, 300)}, {}});
+                one.base_ratio = any_mm(0, 4);
+            });
+    }
+}
+
+CardSheet any_sheet() {
+    CardSheet sheet;
+    sheet.size = {any_mm(-5, 1600), any_mm(50, 1600)};
+    sheet.count = *rc::gen::inRange(0, 4);
+    sheet.margin = any_mm(-1, 30);
+    sheet.price = any_mm(-1, 30) / 7;
+    return sheet;
+}
+
+Result<Project> any_card_edit(const Project& project, int which) {
+    CardSheetId made;
+    const CardSheet left[] = {any_sheet()};
+    const edits::UsedCard used[] = {{{"sheet"}, *rc::gen::inRange(0, 3)}};
+    switch (which) {
+        case 0:
+            return edits::add_card(project, any_sheet(), made);
+        case 1:
+            return edits::change_card(project, {"sheet"},
+                                      [](CardSheet& one) { one.size.width = any_mm(-5, 900); });
+        case 2:
+            return edits::remove_card(project, {"offcut"});
+        case 3:
+            return edits::use_card(project, used, left);
+        default:
+            return edits::set_mount_cut_price(project, any_mm(-5, 90) / 7);
+    }
+}
+
 Result<Project> any_edit(const Project& project) {
-    switch (*rc::gen::inRange(0, 5)) {
+    switch (*rc::gen::inRange(0, 7)) {
+        case 5:
+            return any_print_edit(project, *rc::gen::inRange(0, 6));
+        case 6:
+            return any_card_edit(project, *rc::gen::inRange(0, 5));
         case 0:
             return any_move(project, *rc::gen::inRange(0, 5));
         case 1:
@@ -190,8 +255,19 @@ bool is_at_file_step(double mm) {
     return mm == edits::to_file_step(mm);
 }
 
-bool all_at_file_steps(const Project& project) {
+bool card_at_file_steps(const Project& project) {
     bool all = true;
+    for (const CardSheet& one : project.card)
+        all = all && is_at_file_step(one.size.width) && is_at_file_step(one.size.height) &&
+              is_at_file_step(one.margin);
+    for (const Mount& mount : project.mounts)
+        for (const Opening& one : mount.openings)
+            all = all && is_at_file_step(one.at->left) && is_at_file_step(one.at->top);
+    return all;
+}
+
+bool all_at_file_steps(const Project& project) {
+    bool all = card_at_file_steps(project);
     for (const Piece& piece : project.pieces)
         all = all && (!piece.at || (is_at_file_step(piece.at->x) && is_at_file_step(piece.at->y)));
     for (const Point<Wall> corner : project.room.outline.corners)

@@ -141,7 +141,7 @@ const Hazard kHazards[] = {
      [](wall::Project& project) { frame_named(project, "kelp").moulding_width = 10; }},
     {"a print larger than its frame", "print-fits-frame", Severity::stop,
      [](wall::Project& project) {
-         project.prints.push_back({{"kelp"}, "Kelp", {300, 400}, 250, {}, "", {}});
+         project.prints.push_back({{"kelp"}, "Kelp", {300, 400}, 250, {}, "", {}, {}});
          piece_named(project, "kelp").print = wall::PrintId{"kelp"};
      }},
 };

@@ -17,7 +17,7 @@ constexpr const char* kRule = "print-fits-frame";
 wall::Project kelp_with_print(geometry::Size print) {
     wall::Project project = wall_of(3600, 2400);
     add_piece(project, "kelp", {1000, 1300}, {300, 400});
-    project.prints.push_back({{"kelp"}, "Kelp", print, 250, {}, "", {}});
+    project.prints.push_back({{"kelp"}, "Kelp", print, 250, {}, "", {}, {}});
     piece_named(project, "kelp").print = wall::PrintId{"kelp"};
     return project;
 }

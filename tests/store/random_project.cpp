@@ -125,6 +125,7 @@ Frame frame(int i) {
     frame.moulding_width = number(10, 45);
     frame.rebate_width = number(0, 10);
     frame.rebate_depth = number(0, 20);
+    frame.back_board = maybe<Size>([] { return Size{number(50, 100), number(50, 100)}; });
     frame.moulding = {*rc::gen::element<std::string>("pine", "oak", "aluminium")};
     frame.glazing = layer();
     frame.backing = layer();
@@ -133,24 +134,80 @@ Frame frame(int i) {
     return frame;
 }
 
-Mount mount(int i) {
-    return {{fmt::format("mount-{}", i)},
-            text(),
-            number(0, 10),
-            number(0, 30),
-            layer(),
-            colour(),
-            unknown()};
+Print print(int i) {
+    Print print;
+    print.id = {fmt::format("print-{}", i)};
+    print.title = text();
+    print.size = {number(50, 1000), number(50, 1000)};
+    print.grams_per_square_metre = number(0, 400);
+    print.colour = colour();
+    print.picture = text();
+    const auto pixels = [] { return *rc::gen::inRange(1, 1'000'001); };
+    print.pixels = maybe<PixelSize>([&pixels] { return PixelSize{pixels(), pixels()}; });
+    print.unknown = unknown();
+    return print;
 }
 
-Print print(int i) {
-    return {{fmt::format("print-{}", i)},
-            text(),
-            {number(50, 1000), number(50, 1000)},
-            number(0, 400),
-            colour(),
-            text(),
-            unknown()};
+FromCorner from_corner() {
+    return {number(0, 900), number(0, 900)};
+}
+
+/// Windows for some of the prints, placed where the order asks for it.
+std::vector<Opening> openings(const std::vector<Print>& prints, WindowOrder order) {
+    std::vector<Opening> all;
+    for (const Print& print : prints)
+        if (coin())
+            all.push_back({print.id,
+                           order == WindowOrder::by_hand ? std::optional(from_corner())
+                                                         : maybe<FromCorner>(from_corner),
+                           unknown()});
+    return all;
+}
+
+/// A number that is usual as often as not, so that leaving it out is tried.
+double usual_or(double usual, int low, int high) {
+    return coin() ? usual : number(low, high);
+}
+
+Mount mount(const std::vector<Print>& prints, int i) {
+    Mount mount;
+    mount.id = {fmt::format("mount-{}", i)};
+    mount.title = text();
+    mount.overlap = number(0, 10);
+    mount.overlap_most = usual_or(mount.overlap_most, 0, 40);
+    mount.base_extra = number(0, 30);
+    mount.base_ratio = maybe<double>([] { return number(1, 3, 1000); });
+    mount.by_hand = maybe<FromCorner>(from_corner);
+    mount.border_least = usual_or(mount.border_least, 0, 80);
+    mount.card = layer();
+    mount.colour = colour();
+    mount.under = some(4, [](int) {
+        return UnderLayer{number(1, 100), layer(), colour(), unknown()};
+    });
+    mount.edge = any_of<WindowEdge>();
+    mount.floats = coin();
+    mount.order = any_of<WindowOrder>();
+    mount.openings = openings(prints, mount.order);
+    mount.bar = usual_or(mount.bar, 0, 90);
+    mount.unknown = unknown();
+    return mount;
+}
+
+CardSheet card_sheet(int i) {
+    CardSheet sheet;
+    sheet.id = {fmt::format("sheet-{}", i)};
+    sheet.title = text();
+    sheet.size = {number(100, 1700), number(100, 1700)};
+    sheet.card = layer();
+    sheet.colour = colour();
+    sheet.count = *rc::gen::inRange(0, 1000);
+    sheet.to_buy = coin();
+    sheet.price = usual_or(sheet.price, 0, 99);
+    sheet.offcut = !sheet.to_buy && coin();
+    sheet.grain = any_of<Grain>();
+    sheet.margin = usual_or(sheet.margin, 0, 49);
+    sheet.unknown = unknown();
+    return sheet;
 }
 
 Hanger hanger() {
@@ -174,6 +231,7 @@ Piece piece(const Project& project, int i) {
     piece.frame = project.frames[*rc::gen::inRange<std::size_t>(0, project.frames.size())].id;
     piece.mount = one_of<MountId>(project.mounts);
     piece.print = one_of<PrintId>(project.prints);
+    piece.keeps_print = coin();
     piece.turned = coin();
     piece.state = any_of<PieceState>();
     piece.pinned = coin();
@@ -285,13 +343,15 @@ Project project() {
     project.room = room();
     project.style = style();
     project.frames = some(3, frame);
-    project.mounts = some(2, mount);
-    project.prints = some(2, print);
+    project.prints = some(3, print);
+    project.mounts = some(2, [&project](int i) { return mount(project.prints, i); });
     if (!project.frames.empty())
         project.pieces = some(4, [&project](int i) { return piece(project, i); });
     project.stock = some(2, [](int i) {
         return Stock{{i == 0 ? "strip_large" : "hook_1"}, *rc::gen::inRange(0, 99), unknown()};
     });
+    project.card = some(3, card_sheet);
+    project.mount_cut_price = maybe<double>([] { return number(0, 99); });
     project.wishes = wishes(project);
     project.target = target(project.room);
     if (project.target)

@@ -92,6 +92,9 @@ TEST_CASE("The schema lists the same names as the program") {
     CHECK(names_in_schema("furniture", "type") == names<wall::FurnitureType>());
     CHECK(names_in_schema("fixture", "type") == names<wall::FixtureType>());
     CHECK(names_in_schema("hanger", "type") == names<wall::HangerType>());
+    CHECK(names_in_schema("mount", "edge") == names<wall::WindowEdge>());
+    CHECK(names_in_schema("mount", "order") == names<wall::WindowOrder>());
+    CHECK(names_in_schema("card_sheet", "grain") == names<wall::Grain>());
     CHECK(names_in_schema("piece", "state") == names<wall::PieceState>());
     CHECK(names_in_schema("wish", "wish") == names<wall::WishKind>());
     CHECK(names_in_schema("target", "corner") == names<wall::WallCorner>());

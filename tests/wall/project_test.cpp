@@ -54,6 +54,15 @@ TEST_CASE("Furniture and fixtures are found by their ids") {
     CHECK(find(project, FixtureId{"sofa"}) == nullptr);
 }
 
+TEST_CASE("Sheets of card are found by their ids") {
+    Project project = small_project();
+    project.card.resize(2);
+    project.card[0].id = {"jumbo"};
+    project.card[1].id = {"rest"};
+    CHECK(find(project, CardSheetId{"rest"}) == &project.card[1]);
+    CHECK(find(project, CardSheetId{"oak"}) == nullptr);
+}
+
 TEST_CASE("A material suits what it is sold for, and anything where nobody said") {
     Material board;
     CHECK(suits(board, MaterialUse::glazing));

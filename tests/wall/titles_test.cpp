@@ -38,6 +38,14 @@ TEST_CASE("A print is called by its title, or else by its id") {
     CHECK(title_of(project, PrintId{"shell"}) == "shell");
 }
 
+TEST_CASE("A sheet of card is called by its title, or else by its id") {
+    CardSheet sheet;
+    sheet.id = {"jumbo"};
+    CHECK(title_of(sheet) == "jumbo");
+    sheet.title = "Jumbo, cream";
+    CHECK(title_of(sheet) == "Jumbo, cream");
+}
+
 TEST_CASE("A list has an and before its last, and counts the end when it is long") {
     const std::vector<std::string> titles{"Kelp", "Dune", "Tide", "Reef"};
     const std::span<const std::string> all(titles);

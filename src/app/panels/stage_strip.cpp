@@ -115,8 +115,10 @@ void note_notches(Ui& ui, const Track& track) {
 
 void play_button(Ui& ui, State& state) {
     const bool plays = state.stages.is_playing();
+    // While it plays, a hint would lie over what it is about.
     if (!button(ui, "stage/play", plays ? "Pause" : "Play",
-                "Shows the wall from today on, one stage a second.", ButtonLook::plain, kPlayWidth))
+                plays ? "" : "Shows the wall from today on, one stage a second.", ButtonLook::plain,
+                kPlayWidth))
         return;
     state.stages.has_keys = true;
     if (plays)

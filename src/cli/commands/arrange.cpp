@@ -176,7 +176,7 @@ std::string layouts_text(const Arranged& arranged, units::LengthUnit unit) {
                        {"pattern"},
                        {"pieces", Side::right},
                        {"gaps " + in},
-                       {"in line", Side::right},
+                       {"in line %", Side::right},
                        {"centre " + in, Side::right},
                        {"width " + in, Side::right},
                        {"height " + in, Side::right},
@@ -190,7 +190,8 @@ std::string text_of_arranged(const Loaded& loaded, const Arranged& arranged) {
     const arrange::View view(arranged.task, best.layout);
     std::string text = fmt::format(
         "{}\nLayout 1, from the wall's left end and from the floor:\n\n{}\n{}",
-        layouts_text(arranged, loaded.shown), places_text(arranged.task, best.layout, loaded.shown),
+        layouts_text(arranged, loaded.shown),
+        places_text(arranged.projects.front(), arranged.task, best.layout, loaded.shown),
         measures_text(best.score, view, loaded.shown));
     if (!best.left_out.empty())
         text += fmt::format("\nNo room for {}; waiting on the floor.\n",

@@ -1,0 +1,106 @@
+#include "mounts/nest/lay_out.h"
+
+#include "mounts/nest/cut_order.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace wallwright::mounts {
+
+namespace {
+
+double placed_area(const CutSheet& sheet) {
+    return std::accumulate(
+        sheet.placed.begin(), sheet.placed.end(), 0.0,
+        [](double sum, const PlacedBlank& blank) { return sum + blank.place.size.area(); });
+}
+
+bool is_cut(const std::vector<CutSheet>& sheets, std::size_t blank) {
+    return std::any_of(sheets.begin(), sheets.end(), [blank](const CutSheet& sheet) {
+        return std::any_of(sheet.placed.begin(), sheet.placed.end(),
+                           [blank](const PlacedBlank& placed) { return placed.blank == blank; });
+    });
+}
+
+std::vector<CutSheet> cut_sheets(const NestTask& task, const Stock& stock, const Packing& packing) {
+    std::vector<CutSheet> sheets;
+    for (const OpenSheet& open : packing.sheets)
+        if (!open.tree.is_empty())
+            sheets.push_back(cut_up(task, stock, open));
+    const auto full = [&task](const CutSheet& sheet) {
+        return placed_area(sheet) / task.sheets[sheet.sheet].size.area();
+    };
+    std::stable_sort(sheets.begin(), sheets.end(), [&](const CutSheet& a, const CutSheet& b) {
+        const bool drops_a = task.sheets[a.sheet].drop_out_of.has_value();
+        const bool drops_b = task.sheets[b.sheet].drop_out_of.has_value();
+        return drops_a != drops_b ? drops_b : full(a) > full(b);
+    });
+    return sheets;
+}
+
+/// Moves what can be cut to the plan, in turn. A drop-out is smaller than its blank, so no circle
+/// of drop-outs can keep one waiting; only a blank that is not cut can.
+void put_in_order(const NestTask& task, std::vector<CutSheet>& waiting, NestPlan& plan) {
+    const auto is_ready = [&](const CutSheet& sheet) {
+        const std::optional<std::size_t>& blank = task.sheets[sheet.sheet].drop_out_of;
+        return !blank || is_cut(plan.sheets, *blank);
+    };
+    while (true) {
+        const auto next = std::find_if(waiting.begin(), waiting.end(), is_ready);
+        if (next == waiting.end())
+            return;
+        plan.sheets.push_back(std::move(*next));
+        waiting.erase(next);
+    }
+}
+
+void number_cuts(NestPlan& plan) {
+    int number = 0;
+    for (CutSheet& sheet : plan.sheets)
+        for (SheetCut& cut : sheet.cuts)
+            cut.number = ++number;
+}
+
+void sum_up(const NestTask& task, NestPlan& plan) {
+    double sheets = 0;
+    double blanks = 0;
+    for (const CutSheet& sheet : plan.sheets) {
+        if (!task.sheets[sheet.sheet].drop_out_of) {
+            sheets += task.sheets[sheet.sheet].size.area();
+            plan.count += 1;
+            blanks += placed_area(sheet);
+        }
+    }
+    plan.waste_area = sheets - blanks;
+    plan.waste = sheets > 0 ? plan.waste_area / sheets : 0;
+}
+
+}  // namespace
+
+NestPlan lay_out(const NestTask& task, const Stock& stock, const Packing& packing) {
+    NestPlan plan;
+    std::vector<CutSheet> waiting = cut_sheets(task, stock, packing);
+    put_in_order(task, waiting, plan);
+    for (const int blank : stock.too_large)
+        plan.left_out.push_back(static_cast<std::size_t>(blank));
+    for (const int blank : packing.unplaced)
+        plan.left_out.push_back(static_cast<std::size_t>(blank));
+    for (const CutSheet& sheet : waiting)
+        for (const PlacedBlank& blank : sheet.placed)
+            plan.left_out.push_back(blank.blank);
+    std::sort(plan.left_out.begin(), plan.left_out.end());
+    number_cuts(plan);
+    sum_up(task, plan);
+    return plan;
+}
+
+double largest_offcut(const NestPlan& plan) {
+    double largest = 0;
+    for (const CutSheet& sheet : plan.sheets)
+        for (const OnSheet& offcut : sheet.offcuts)
+            largest = std::max(largest, offcut.size.area());
+    return largest;
+}
+
+}  // namespace wallwright::mounts

@@ -1,0 +1,37 @@
+// Sheets of card that mounts are cut from: those at hand, offcuts among them, and those to buy.
+#pragma once
+
+#include "geometry/rect.h"
+#include "wall/colour.h"
+#include "wall/layer.h"
+#include "wall/names.h"
+
+#include <string>
+
+namespace wallwright::wall {
+
+/// Which way a sheet's pattern or grain runs; blanks from one that has any are not turned.
+enum class Grain { none, across, upright };
+template <>
+struct Names<Grain> {
+    static constexpr std::string_view values[] = {"none", "across", "upright"};
+};
+
+/// So many sheets of one kind.
+struct CardSheet {
+    CardSheetId id;
+    std::string title;
+    geometry::Size size;  ///< mm
+    Layer card{MaterialId{"mount_board"}, 1.4};
+    Colour colour{0xFA, 0xF7, 0xF0};
+    int count = 1;        ///< At hand; of those to buy, as many as it takes.
+    bool to_buy = false;  ///< Not at hand.
+    double price = 0;     ///< Of one, in the person's money; 0 where it is not known.
+    bool offcut = false;  ///< Left from a plan.
+    Grain grain = Grain::none;
+    double margin = 0;  ///< mm along every edge that are damaged and not used.
+    UnknownKeys unknown = {};
+    bool operator==(const CardSheet&) const = default;
+};
+
+}  // namespace wallwright::wall

@@ -1,0 +1,109 @@
+// The sentences of a mount's cutting sheet.
+#include "design_cases.h"
+#include "mounts/design/cutting_words.h"
+
+#include <algorithm>
+
+using namespace wallwright;
+using namespace wallwright::mounts;
+using test::print_of;
+using units::LengthUnit;
+using Sentences = std::vector<std::string>;
+
+namespace {
+
+MountDesign design_with(const wall::Mount& mount) {
+    return design_mount(test::frame_for({300, 400}), mount, {print_of("kelp", 210, 297)});
+}
+
+/// Where the first sentence with these words stands; the number of sentences where there is none.
+std::size_t place_of(const Sentences& sentences, const std::string& words) {
+    const auto found = std::ranges::find_if(sentences, [&words](const std::string& sentence) {
+        return sentence.find(words) != std::string::npos;
+    });
+    return static_cast<std::size_t>(found - sentences.begin());
+}
+
+bool says(const Sentences& sentences, const std::string& words) {
+    return place_of(sentences, words) < sentences.size();
+}
+
+}  // namespace
+
+TEST_CASE("The steps of one layer tell blank, lines, check and cut in this order") {
+    const Sentences steps = cutting_steps(design_with({}), LengthUnit::mm);
+    REQUIRE(steps.size() == 5);
+    CHECK(steps[0] ==
+          "Trim the blank to 300 x 400 mm; it is square when both diagonals are 500 mm.");
+    CHECK(place_of(steps, "face down") == 1);
+    CHECK(steps[2] ==
+          "For kelp: 51.4 mm from the left edge as it lies, 51.4 mm from the right, 57.9 mm from "
+          "the upper and 57.9 mm from the lower one. Both diagonals from cross to cross are "
+          "345.9 mm; cut nothing before they are.");
+    CHECK(place_of(steps, "from corner cross to corner cross, never to the edge") == 3);
+}
+
+// A framer's answer on qeeebo.com, "How do you properly cut a double mat": trim both blanks, cut
+// the top window, tape the lower blank behind, cut the lower window.
+TEST_CASE("Of two layers the lower one is stuck behind the cut top one before it is cut") {
+    wall::Mount mount;
+    mount.under.push_back(test::under_by(4));
+    const Sentences steps = cutting_steps(design_with(mount), LengthUnit::mm);
+    CHECK(place_of(steps, "Trim all 2 blanks") == 0);
+    const std::size_t first_cut = place_of(steps, "Cut the window");
+    const std::size_t stuck = place_of(steps, "stick the blank of layer 2 behind");
+    const std::size_t lower_lines = place_of(steps, "Lay layer 2 face down");
+    CHECK(first_cut < stuck);
+    CHECK(stuck < lower_lines);
+    CHECK(lower_lines < steps.size());
+    CHECK(std::ranges::count_if(steps, [](const std::string& step) {
+              return step.starts_with("Cut the window");
+          }) == 2);
+}
+
+TEST_CASE("Each of several windows has its own lines in the steps") {
+    const std::vector<wall::Print> prints{print_of("kelp", 90, 120), print_of("reef", 90, 120)};
+    const wall::Mount mount = test::mount_for(prints, wall::WindowOrder::row);
+    const Sentences steps =
+        cutting_steps(design_mount(test::frame_for({300, 400}), mount, prints), LengthUnit::mm);
+    // The left window on the front is farther from the left edge on the back.
+    CHECK(says(steps, "For kelp: 166.4 mm from the left edge as it lies, 56.4"));
+    CHECK(says(steps, "For reef: 56.4 mm from the left edge as it lies, 166.4"));
+}
+
+TEST_CASE("The line is held as the edge asks") {
+    wall::Mount mount;
+    CHECK(says(cutting_steps(design_with(mount), LengthUnit::mm),
+               "at the face the window comes out 1.4 mm larger on each side"));
+    mount.edge = wall::WindowEdge::straight;
+    const Sentences steps = cutting_steps(design_with(mount), LengthUnit::mm);
+    CHECK(says(steps, "Hold the knife upright on the line"));
+    CHECK_FALSE(says(steps, "45 degrees"));
+    CHECK(knife_cautions(design_with(mount), LengthUnit::mm).size() == 5);
+}
+
+TEST_CASE("The hinges hang the print by its upper edge where the window shows it") {
+    const Sentences steps = hinging_steps(design_with({}), LengthUnit::mm);
+    CHECK(says(steps, "1 mm apart"));
+    CHECK(says(steps,
+               "Lay kelp on the backing board, its upper left corner 45 mm from the left "
+               "edge and 51.5 mm from the top as seen from the front."));
+    CHECK(says(steps, "by its upper edge alone from two T-hinges"));
+    CHECK(says(steps, "No self-adhesive tape"));
+}
+
+TEST_CASE("A floating print is marked and hung on its card, and nothing is cut but the blank") {
+    wall::Mount mount;
+    mount.floats = true;
+    const Sentences steps = cutting_steps(design_with(mount), LengthUnit::mm);
+    CHECK(says(steps, "corners of kelp on the face of the card"));
+    CHECK_FALSE(says(steps, "Cut "));
+    CHECK(says(hinging_steps(design_with(mount), LengthUnit::mm),
+               "on the card, its upper left corner 45 mm from the left"));
+}
+
+TEST_CASE("The sentences use the person's unit") {
+    const Sentences steps = cutting_steps(design_with({}), LengthUnit::cm);
+    CHECK(says(steps, "30 x 40 cm"));
+    CHECK(says(steps, "5.14 cm from the left edge"));
+}
