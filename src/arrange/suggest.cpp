@@ -9,6 +9,7 @@
 #include "arrange/standing.h"
 #include "arrange/suggest_words.h"
 #include "edits/edit.h"
+#include "mounts/window.h"
 
 #include <fmt/format.h>
 
@@ -179,10 +180,8 @@ class Trier {
 
 std::vector<wall::Frame> both_ways_up(const wall::Frame& frame) {
     std::vector<wall::Frame> ways{frame};
-    if (frame.outside.width != frame.outside.height) {
-        ways.push_back(frame);
-        ways.back().outside = frame.outside.turned();
-    }
+    if (frame.outside.width != frame.outside.height)
+        ways.push_back(mounts::as_hung(frame, true));
     return ways;
 }
 

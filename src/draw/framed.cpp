@@ -116,7 +116,7 @@ void add_framed(Shapes& shapes, const wall::Project& project, const wall::Piece&
                 const Rect<Wall>& place, const Pictures& pictures) {
     if (piece.wished)
         return add_wished(shapes, place);
-    wall::Frame frame = wall::frame_of(project, piece);
+    wall::Frame frame = mounts::as_hung(wall::frame_of(project, piece), piece.turned);
     frame.outside = place.size();
     const wall::Mount* mount = piece.mount ? wall::find(project, *piece.mount) : nullptr;
     const wall::Print* print = piece.print ? wall::find(project, *piece.print) : nullptr;

@@ -64,11 +64,14 @@ double moulding_volume(const wall::Frame& frame) {
     return std::max(0.0, solid - rebate);
 }
 
-/// The card of a mount, mm2: the blank less its window. Without a print the window is not known:
-/// anything from uncut card down to a window as large as the sight size.
+/// One board of a mount, mm2: the blank less its window, that of the lowest board, which is the
+/// smallest. Without a print, or with several windows, they are not known: anything from uncut card
+/// down to a window as large as the sight size. A print that floats has none.
 Range mount_area(const wall::Frame& frame, const wall::Mount& mount, const wall::Print* print) {
     const Range blank = sheet_area(frame);
-    if (print == nullptr)
+    if (mount.floats)
+        return blank;
+    if (print == nullptr || !mount.openings.empty())
         return {std::max(0.0, blank.low - sight_size(frame).area()), blank.high};
     const double window = grown(print->size, -2 * mount.overlap).area();
     return {std::max(0.0, blank.low - window), std::max(0.0, blank.high - window)};
@@ -78,6 +81,21 @@ PartMass print_mass(const wall::Print& print) {
     const double mass =
         print.size.area() / kMm2PerM2 * print.grams_per_square_metre / kGramsPerKilogram;
     return {"print", {(1 - kPaperTolerance) * mass}, {(1 + kPaperTolerance) * mass}};
+}
+
+/// Those of the mount's windows where it has several, or else the piece's own.
+std::vector<const wall::Print*> prints_in(const wall::Project& project, const wall::Print* own,
+                                          const wall::Mount* mount) {
+    std::vector<const wall::Print*> prints;
+    if (mount == nullptr || mount->openings.empty()) {
+        if (own != nullptr)
+            prints.push_back(own);
+        return prints;
+    }
+    for (const wall::Opening& opening : mount->openings)
+        if (const wall::Print* print = find(project, opening.print))
+            prints.push_back(print);
+    return prints;
 }
 
 std::vector<PartMass> parts_of(const wall::Project& project, const wall::Catalogue& catalogue,
@@ -95,10 +113,14 @@ std::vector<PartMass> parts_of(const wall::Project& project, const wall::Catalog
     parts.push_back(part_of("moulding", {volume, volume}, density_of(catalogue, frame.moulding)));
     add_sheet("glazing", frame.glazing, sheet_area(frame));
     add_sheet("backing", frame.backing, sheet_area(frame));
-    if (mount != nullptr)
-        add_sheet("mount", mount->card, mount_area(frame, *mount, print));
-    if (print != nullptr)
-        parts.push_back(print_mass(*print));
+    if (mount != nullptr) {
+        const Range area = mount_area(frame, *mount, print);
+        add_sheet("mount", mount->card, area);
+        for (const wall::UnderLayer& layer : mount->under)
+            add_sheet("mount layer", layer.card, area);
+    }
+    for (const wall::Print* one : prints_in(project, print, mount))
+        parts.push_back(print_mass(*one));
     parts.push_back({"hanger", {0}, kHangerMost});
     return parts;
 }

@@ -12,7 +12,8 @@ using units::Kilograms;
 using units::Newtons;
 
 struct PartMass {
-    std::string part;  ///< "moulding", "glazing", "backing", "mount", "print", "hanger".
+    std::string
+        part;  ///< "moulding", "glazing", "backing", "mount", "mount layer", "print", "hanger".
     Kilograms low;
     Kilograms high;
 };

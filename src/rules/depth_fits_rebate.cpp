@@ -17,7 +17,7 @@ void check(const Scene& scene, std::vector<Finding>& findings) {
             one.piece->mount ? find(scene.project, *one.piece->mount) : nullptr;
         const wall::Frame& frame = *one.frame;
         const double stack = frame.glazing.thickness + frame.backing.thickness +
-                             (mount == nullptr ? 0 : mount->card.thickness);
+                             (mount == nullptr ? 0 : thickness_of(*mount));
         if (!exceeds(stack, frame.rebate_depth))
             continue;
         findings.push_back(

@@ -23,10 +23,7 @@ std::string size_text(const Scene& scene, Size size) {
 
 /// The frame as it hangs.
 wall::Frame as_hung(const OnWall& one) {
-    wall::Frame frame = *one.frame;
-    if (one.piece->turned)
-        frame.outside = frame.outside.turned();
-    return frame;
+    return mounts::as_hung(*one.frame, one.piece->turned);
 }
 
 bool fits(Size print, Size blank) {

@@ -74,4 +74,12 @@ struct Mount {
     bool operator==(const Mount&) const = default;
 };
 
+/// mm of all its boards one on the other.
+inline double thickness_of(const Mount& mount) {
+    double sum = mount.card.thickness;
+    for (const UnderLayer& layer : mount.under)
+        sum += layer.card.thickness;
+    return sum;
+}
+
 }  // namespace wallwright::wall

@@ -1,7 +1,8 @@
 // How few sheets nesting takes on the public cutting instances: bench_mounts [card|small|all]...
-// Prints; judges nothing.
+// Prints, and cuts every plan; judges nothing else.
 #include "mounts/nest/nest.h"
 #include "mounts/nest_cases.h"
+#include "mounts/nest_replay.h"
 
 #include <algorithm>
 #include <chrono>
@@ -49,6 +50,8 @@ mounts::NestPlan run(const mounts::NestTask& task, std::size_t best, double seco
     const auto start = Clock::now();
     mounts::NestPlan plan = mounts::nest(task, {.seconds = seconds}, [] { return true; });
     const std::chrono::duration<double> took = Clock::now() - start;
+    if (const std::string wrong = tests::replay(task, plan); !wrong.empty())
+        std::printf("WRONG: %s\n", wrong.c_str());
     totals.ours += plan.count;
     totals.best += best;
     totals.bound += plan.bound;

@@ -207,6 +207,29 @@ TEST_CASE("Turning a piece does not change its weight") {
     CHECK(worked.weighed().high == upright);
 }
 
+TEST_CASE("Each further layer of a mount weighs as much card again, for the load is at stake") {
+    Worked worked;
+    const PieceMass before = weigh(worked.project, worked.catalogue, worked.piece());
+    worked.project.mounts.front().under.assign(2, {4, worked.project.mounts.front().card});
+    const PieceMass after = weigh(worked.project, worked.catalogue, worked.piece());
+    const auto card = std::ranges::find(before.parts, std::string("mount"), &PartMass::part);
+    REQUIRE(card != before.parts.end());
+    CHECK(after.high.value == Approx(before.high.value + 2 * card->high.value));
+    CHECK(after.low.value == Approx(before.low.value + 2 * card->low.value));
+}
+
+TEST_CASE("With several windows every print is weighed, and the card as if it were whole") {
+    Worked worked;
+    const PieceMass before = weigh(worked.project, worked.catalogue, worked.piece());
+    wall::Print second = worked.project.prints.front();
+    second.id = {"dune"};
+    worked.project.prints.push_back(second);
+    worked.project.mounts.front().openings = {{{"kelp"}, {}}, {{"dune"}, {}}};
+    const PieceMass after = weigh(worked.project, worked.catalogue, worked.piece());
+    CHECK(std::ranges::count(after.parts, std::string("print"), &PartMass::part) == 2);
+    CHECK(after.high.value > before.high.value);
+}
+
 TEST_CASE("No piece weighs less than nothing, and its low side never passes its high side") {
     rc::prop("for any frame and print", [] {
         const auto length = [](int low, int high) {

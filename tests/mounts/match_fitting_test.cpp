@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
+#include <cmath>
+
 namespace wallwright::mounts {
 
 namespace {

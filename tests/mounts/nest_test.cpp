@@ -6,6 +6,8 @@
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
 
+#include <algorithm>
+
 using namespace wallwright;
 using namespace wallwright::mounts;
 using tests::replay;

@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
+
 namespace wallwright::mounts {
 
 namespace {

@@ -46,3 +46,11 @@ TEST_CASE("Layers deeper than the rebate are a thing to mind") {
           "choose thinner layers or a "
           "deeper frame.");
 }
+
+TEST_CASE("Every layer of the mount counts in the depth") {
+    wall::Project project = kelp_with_rebate(10);
+    REQUIRE(findings_of("depth-fits-rebate", project).empty());
+    project.mounts.front().under.push_back({4, {wall::MaterialId{"mount_board"}, 1.4}});
+    const wall::Finding finding = only_finding("depth-fits-rebate", project);
+    CHECK(*finding.measured == Approx(9.525 + 1.4));
+}

@@ -89,9 +89,8 @@ std::string pair(double first, double second, units::LengthUnit unit) {
 }
 
 void window_rows(Ui& ui, const OnePiece& one, const Mount& mount, const Print& print) {
-    wall::Frame frame = one.frame;
-    frame.outside = wall::outside_size(one.frame, one.piece);
-    const mounts::MountPlan plan = mounts::plan_mount(frame, mount, print);
+    const mounts::MountPlan plan =
+        mounts::plan_mount(mounts::as_hung(one.frame, one.piece.turned), mount, print);
     value_row(ui, "Window",
               fmt::format("{} × {}", units::format_number(plan.window.width, one.unit),
                           units::format_length(plan.window.height, one.unit)));

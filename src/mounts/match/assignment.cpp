@@ -5,6 +5,7 @@
 #include "mounts/match/first_of_equals.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace wallwright::mounts {
 

@@ -87,7 +87,8 @@ Packing taken(const Stock& stock, const Packing& from, const Step& step) {
     return next;
 }
 
-/// With all that is there and holds something of what is unplaced.
+/// With as many more of each kind as are there and can be of use: to what is unplaced, or to what
+/// makes room for it.
 Packing all_open(const Stock& stock, const Packing& from) {
     Packing all = from;
     for (std::size_t kind = 0; kind < stock.sheets.size(); ++kind) {
@@ -96,7 +97,9 @@ Packing all_open(const Stock& stock, const Packing& from) {
                            std::any_of(stock.wanted.begin(), stock.wanted.end(), [&](int blank) {
                                return fits(stock.blanks[static_cast<std::size_t>(blank)], sheet);
                            });
-        for (std::size_t open = opened(from, kind); helps && open < sheet.count; ++open)
+        const std::size_t open = opened(from, kind);
+        const std::size_t most = std::min(sheet.count, open + from.unplaced.size());
+        for (std::size_t i = open; helps && i < most; ++i)
             all.sheets.push_back({kind, SheetTree(sheet.usable)});
     }
     return all;

@@ -3,7 +3,6 @@
 #include "mounts/nest/cut_order.h"
 
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 
 namespace wallwright::mounts {

@@ -24,7 +24,7 @@ struct NestSheet {
     std::optional<std::size_t> count = {};  ///< How many there are; none: as many as it takes.
     bool to_buy = false;     ///< Not at hand: used only where those at hand do not suffice.
     double margin = 0;       ///< mm along every edge that are not used, 0 or more.
-    double price = 0;        ///< Of one; decides between equal plans alone.
+    double price = 0;        ///< Of one to buy; decides between plans that are equal otherwise.
     bool has_grain = false;  ///< No blank from it is turned.
     /// Index of the blank whose window it drops out of. There is one of it, once that blank is cut,
     /// and it does not count as a sheet. It must be smaller than the blank.
