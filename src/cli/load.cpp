@@ -47,8 +47,7 @@ Result<Loaded> load(const Common& common) {
     auto project = store::read_project(*text, common.file);
     if (!project)
         return fail(std::move(project.error()));
-    const units::LengthUnit shown =
-        common.units.empty() ? project->unit : units::parse_unit(common.units).value();
+    const units::LengthUnit shown = unit_of_words(common.units, project->unit);
     const wall::Catalogue catalogue = store::catalogue_for(project->own);
     if (const auto unknown = wall::unknown_names(*project, catalogue); !unknown.empty())
         return fail(within(common.file, unknown.front()));
@@ -56,6 +55,10 @@ Result<Loaded> load(const Common& common) {
     const std::string aside =
         unknown_keys_text(common.file, *project) + unknown_measures_text(common.file, *project);
     return Loaded{std::move(*project), catalogue, folder, aside, shown};
+}
+
+units::LengthUnit unit_of_words(const std::string& units, units::LengthUnit otherwise) {
+    return units.empty() ? otherwise : units::parse_unit(units).value();
 }
 
 wall::Project as_shown(const Loaded& loaded) {

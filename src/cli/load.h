@@ -18,6 +18,9 @@ struct Loaded {
     units::LengthUnit shown;  ///< What --units asks for, or else the project's own.
 };
 
+/// What was given to --units, a name of a unit, or nothing.
+units::LengthUnit unit_of_words(const std::string& units, units::LengthUnit otherwise);
+
 Result<Loaded> load(const Common& common);
 
 /// The project as it is shown: its unit is the one asked for. Not for saving.

@@ -1,6 +1,7 @@
 #include "cli/blanks.h"
 #include "cli/command.h"
 #include "cli/json_out.h"
+#include "cli/load.h"
 #include "cli/search.h"
 #include "cli/text_table.h"
 #include "mounts/nest/nest.h"
@@ -29,10 +30,6 @@ struct CutWords {
     std::uint64_t seed = 1;
     std::uint64_t rounds = 0;
 };
-
-LengthUnit typed_unit(const std::string& units) {
-    return units == "in" ? LengthUnit::inch : units == "cm" ? LengthUnit::cm : LengthUnit::mm;
-}
 
 Result<mounts::NestSheet> typed_sheet(const CutWords& words, LengthUnit unit) {
     const auto size = units::parse_size_pair(words.sheet, unit);
@@ -171,7 +168,7 @@ Json json_of_plan(const NestTask& task, const NestPlan& plan) {
 }
 
 Result<Answer> run_cut(const CutWords& words) {
-    const LengthUnit unit = typed_unit(words.units);
+    const LengthUnit unit = unit_of_words(words.units, LengthUnit::mm);
     const auto task = task_of(words, unit);
     if (!task)
         return fail(task.error());

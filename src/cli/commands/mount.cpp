@@ -25,10 +25,6 @@ struct MountWords {
     int layers = 1;
 };
 
-LengthUnit typed_unit(const std::string& units) {
-    return units == "in" ? LengthUnit::inch : units == "cm" ? LengthUnit::cm : LengthUnit::mm;
-}
-
 Result<geometry::Size> typed_size(const char* option, const std::string& words, LengthUnit unit) {
     const auto size = units::parse_size_pair(words, unit);
     if (!size)
@@ -124,7 +120,7 @@ Result<Answer> run_mount(const MountWords& words) {
         if (words.blank.empty() || words.print.empty())
             return fail({"", "there is nothing to make a mount of",
                          "name a project file, or type --blank and --print", ""});
-        const LengthUnit unit = typed_unit(words.common.units);
+        const LengthUnit unit = unit_of_words(words.common.units, LengthUnit::mm);
         const auto made = made_as_typed(words, unit);
         return made ? Result<Answer>(answer_of(*made, words.common.json, unit, ""))
                     : fail(made.error());
