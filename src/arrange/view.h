@@ -1,8 +1,8 @@
 // A layout looked at: what the measures ask about it, worked out once.
 #pragma once
 
-#include "arrange/lab.h"
 #include "arrange/task.h"
+#include "wall/lab.h"
 
 #include <span>
 #include <vector>
@@ -27,8 +27,10 @@ class View {
     [[nodiscard]] const WallRect& place(std::size_t i) const { return spots_[i].place; }
     [[nodiscard]] const Item& item(std::size_t i) const { return task_->items[spots_[i].item]; }
     /// The colours of item(i), ready to be compared.
-    [[nodiscard]] const Lab& frame_colour(std::size_t i) const { return frames_[spots_[i].item]; }
-    [[nodiscard]] const Lab& picture_colour(std::size_t i) const {
+    [[nodiscard]] const wall::Lab& frame_colour(std::size_t i) const {
+        return frames_[spots_[i].item];
+    }
+    [[nodiscard]] const wall::Lab& picture_colour(std::size_t i) const {
         return pictures_[spots_[i].item];
     }
     /// True when pieces of the task stay where they are.
@@ -61,8 +63,8 @@ class View {
 
     const Task* task_;
     bool any_fixed_;
-    std::vector<Lab> frames_;  // by item
-    std::vector<Lab> pictures_;
+    std::vector<wall::Lab> frames_;  // by item
+    std::vector<wall::Lab> pictures_;
     std::vector<Spot> spots_;
     std::vector<WallRect> places_;
     std::vector<spacing::Facing> facing_;

@@ -83,21 +83,6 @@ PartMass print_mass(const wall::Print& print) {
     return {"print", {(1 - kPaperTolerance) * mass}, {(1 + kPaperTolerance) * mass}};
 }
 
-/// Those of the mount's windows where it has several, or else the piece's own.
-std::vector<const wall::Print*> prints_in(const wall::Project& project, const wall::Print* own,
-                                          const wall::Mount* mount) {
-    std::vector<const wall::Print*> prints;
-    if (mount == nullptr || mount->openings.empty()) {
-        if (own != nullptr)
-            prints.push_back(own);
-        return prints;
-    }
-    for (const wall::Opening& opening : mount->openings)
-        if (const wall::Print* print = find(project, opening.print))
-            prints.push_back(print);
-    return prints;
-}
-
 std::vector<PartMass> parts_of(const wall::Project& project, const wall::Catalogue& catalogue,
                                const wall::Piece& piece) {
     const wall::Frame& frame = frame_of(project, piece);
@@ -119,7 +104,7 @@ std::vector<PartMass> parts_of(const wall::Project& project, const wall::Catalog
         for (const wall::UnderLayer& layer : mount->under)
             add_sheet("mount layer", layer.card, area);
     }
-    for (const wall::Print* one : prints_in(project, print, mount))
+    for (const wall::Print* one : prints_in(project, piece))
         parts.push_back(print_mass(*one));
     parts.push_back({"hanger", {0}, kHangerMost});
     return parts;

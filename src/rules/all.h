@@ -24,6 +24,8 @@ extern const Rule kInsideWall;
 extern const Rule kClearOfFurnitureAndFixtures;
 extern const Rule kNoOverlap;
 extern const Rule kPrintFitsFrame;
+extern const Rule kMountServes;
+extern const Rule kPrintSharp;
 extern const Rule kDepthFitsRebate;
 extern const Rule kFixingsInStock;
 extern const Rule kGapsEven;

@@ -1,3 +1,4 @@
+#include "mounts/design/mount_design.h"
 #include "rules/all.h"
 #include "rules/judge.h"
 #include "rules/wording.h"
@@ -11,21 +12,30 @@ namespace {
 using wall::Finding;
 using wall::Severity;
 
+/// Of what lies in the frame, mm.
+double depth_of(const Scene& scene, const OnWall& one) {
+    if (const auto design = mounts::design_of(scene.project, *one.piece))
+        return design->depth.total();
+    const wall::Mount* mount = one.piece->mount ? find(scene.project, *one.piece->mount) : nullptr;
+    double depth = one.frame->glazing.thickness + one.frame->backing.thickness +
+                   (mount == nullptr ? 0 : thickness_of(*mount));
+    for (const wall::Print* print : prints_in(scene.project, *one.piece))
+        depth += mounts::paper_thickness(print->grams_per_square_metre);
+    return depth;
+}
+
 void check(const Scene& scene, std::vector<Finding>& findings) {
     for (const OnWall& one : scene.pieces) {
-        const wall::Mount* mount =
-            one.piece->mount ? find(scene.project, *one.piece->mount) : nullptr;
-        const wall::Frame& frame = *one.frame;
-        const double stack = frame.glazing.thickness + frame.backing.thickness +
-                             (mount == nullptr ? 0 : thickness_of(*mount));
-        if (!exceeds(stack, frame.rebate_depth))
+        const double depth = depth_of(scene, one);
+        const double rebate = one.frame->rebate_depth;
+        if (!exceeds(depth, rebate))
             continue;
         findings.push_back(
-            finding(Severity::mind, {one.piece->id}, one.place, Measure{stack, frame.rebate_depth},
-                    fmt::format("The glazing, mount and backing of {} are {} deep, {} of the "
-                                "rebate; choose thinner layers or a deeper frame.",
-                                title_of(one), length_text(scene, stack),
-                                passed_text(scene, stack, frame.rebate_depth))));
+            finding(Severity::mind, {one.piece->id}, one.place, Measure{depth, rebate},
+                    fmt::format("The glazing, mount, print and backing of {} are {} deep, {} of "
+                                "the rebate; choose thinner layers or a deeper frame.",
+                                title_of(one), length_text(scene, depth),
+                                passed_text(scene, depth, rebate))));
     }
 }
 
@@ -33,7 +43,7 @@ void check(const Scene& scene, std::vector<Finding>& findings) {
 
 const Rule kDepthFitsRebate{
     "depth-fits-rebate",
-    "glazing, mount and backing together are no deeper than the rebate",
+    "glazing, mount, print and backing together are no deeper than the rebate",
     "the layers of a frame add up to the depth of the rebate: Westfall Framing, printed Framing "
     "Guide",
     check,

@@ -59,37 +59,21 @@ void check_bare(const Scene& scene, const OnWall& one, const wall::Frame& frame,
             title_of(one), length_text(scene, bare), size_text(scene, sight))));
 }
 
-void check_mount(const Scene& scene, const OnWall& one, const mounts::Borders& seen,
-                 std::vector<Finding>& findings) {
-    const double least = std::min({seen.left, seen.right, seen.top, seen.bottom});
-    if (!exceeds(0, least))
-        return;
-    findings.push_back(finding(
-        Severity::mind, {one.piece->id}, one.place, Measure{least, 0},
-        fmt::format(
-            "The lip of the frame hides the mount of {} and {} of the picture on a side; choose a "
-            "larger frame.",
-            title_of(one), length_text(scene, -least))));
-}
-
 void check_print(const Scene& scene, const OnWall& one, const wall::Print& print,
                  std::vector<Finding>& findings) {
     const wall::Frame frame = as_hung(one);
     const Size blank = mounts::blank_size(frame);
-    const wall::Mount* mount = one.piece->mount ? find(scene.project, *one.piece->mount) : nullptr;
     if (!fits(print.size, blank))
         report_too_large(scene, one, print.size, blank, findings);
-    else if (mount == nullptr)
+    else if (!one.piece->mount)
         check_bare(scene, one, frame, print.size, findings);
-    else
-        check_mount(scene, one, mounts::plan_mount(frame, *mount, print).seen, findings);
 }
 
+/// What a mount with several windows shows is mount-serves' to look at.
 void check(const Scene& scene, std::vector<Finding>& findings) {
     for (const OnWall& one : scene.pieces)
-        if (const wall::Print* print =
-                one.piece->print ? find(scene.project, *one.piece->print) : nullptr)
-            check_print(scene, one, *print, findings);
+        if (const auto prints = prints_in(scene.project, *one.piece); prints.size() == 1)
+            check_print(scene, one, *prints.front(), findings);
 }
 
 }  // namespace

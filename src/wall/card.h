@@ -34,4 +34,17 @@ struct CardSheet {
     bool operator==(const CardSheet&) const = default;
 };
 
+/// A blank that stays where a person put it on a sheet while all others are laid about it.
+struct KeptBlank {
+    PieceId piece;      ///< Whose mount it is for.
+    int layer = 1;      ///< Of that mount, from 1 for the top one.
+    CardSheetId sheet;  ///< The kind of sheet that it is cut from,
+    int number = 1;     ///< and which of that kind, from 1.
+    double left = 0;    ///< mm from the sheet's left edge to the blank's, as it lies.
+    double top = 0;     ///< mm from the sheet's top edge.
+    bool turned = false;
+    UnknownKeys unknown = {};
+    bool operator==(const KeptBlank&) const = default;
+};
+
 }  // namespace wallwright::wall

@@ -90,7 +90,7 @@ void check_layer(Faults& faults, const std::string& where, const Layer& layer);
 
 /// Mounts and prints.
 void check_paper(Faults& faults, const Project& project);
-/// Sheets of card and what it costs to have a mount cut.
+/// Sheets of card, blanks kept on them, and what it costs to have a mount cut.
 void check_card(Faults& faults, const Project& project);
 
 }  // namespace wallwright::wall

@@ -79,6 +79,21 @@ const Frame& frame_of(const Project& project, const Piece& piece) {
     return *frame;
 }
 
+std::vector<const Print*> prints_in(const Project& project, const Piece& piece) {
+    std::vector<const Print*> prints;
+    const auto add = [&](const PrintId& id) {
+        if (const Print* print = find(project, id))
+            prints.push_back(print);
+    };
+    const Mount* mount = piece.mount ? find(project, *piece.mount) : nullptr;
+    if (mount != nullptr && !mount->openings.empty())
+        for (const Opening& opening : mount->openings)
+            add(opening.print);
+    else if (piece.print)
+        add(*piece.print);
+    return prints;
+}
+
 Size outside_size(const Project& project, const Piece& piece) {
     return outside_size(frame_of(project, piece), piece);
 }

@@ -64,6 +64,7 @@ struct Project {
     std::vector<Piece> pieces;
     std::vector<Stock> stock;
     std::vector<CardSheet> card;
+    std::vector<KeptBlank> kept_blanks;
     /// What it costs to have one mount cut, in the same money as the card.
     std::optional<double> mount_cut_price;
     std::vector<Wish> wishes;
@@ -89,6 +90,8 @@ const Fixture* find(const Project& project, const FixtureId& id);
 
 /// The frame of a piece; a project without it breaks the contract that `faults` checks.
 const Frame& frame_of(const Project& project, const Piece& piece);
+/// Those of its mount's windows where it has several, or else its own; never null.
+std::vector<const Print*> prints_in(const Project& project, const Piece& piece);
 /// Outside size as it hangs.
 Size outside_size(const Project& project, const Piece& piece);
 Size outside_size(const Frame& frame, const Piece& piece);

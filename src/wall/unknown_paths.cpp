@@ -47,6 +47,7 @@ std::vector<std::string> unknown_paths(const Project& project) {
     for (const Stock& stock : project.stock)
         add(paths, "stock/" + stock.fixing.text, stock.unknown);
     add_all(paths, "card", project.card);
+    add_numbered(paths, "kept_blanks", project.kept_blanks);
     add_numbered(paths, "wishes", project.wishes);
     add(paths, "target", project.target_unknown);
     for (const MeasureWeight& one : project.weights)

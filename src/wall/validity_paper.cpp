@@ -117,6 +117,41 @@ void check_sheet(Faults& faults, const CardSheet& sheet) {
                   "an offcut is at hand, not to be bought", "leave offcut or to_buy out");
 }
 
+void check_layer_of(Faults& faults, const Project& project, const std::string& where,
+                    const KeptBlank& kept) {
+    const Piece* piece = find(project, kept.piece);
+    const Mount* mount = piece != nullptr && piece->mount ? find(project, *piece->mount) : nullptr;
+    const std::size_t layers = mount != nullptr ? 1 + mount->under.size() : 1 + kMostUnder;
+    faults.unless(kept.layer >= 1 && static_cast<std::size_t>(kept.layer) <= layers,
+                  where + "/layer", fmt::format("there is no layer {}", kept.layer),
+                  layers == 1 ? std::string("give 1, the only layer of this mount")
+                              : fmt::format("count from 1 for the top layer to {}", layers));
+}
+
+void check_kept(Faults& faults, const Project& project, const std::string& where,
+                const KeptBlank& kept) {
+    check_known(faults, project, where + "/piece", kept.piece);
+    check_known(faults, project, where + "/sheet", kept.sheet);
+    check_layer_of(faults, project, where, kept);
+    faults.unless(kept.number >= 1 && kept.number <= kMostSheets, where + "/number",
+                  fmt::format("there is no sheet {} of a kind", kept.number),
+                  fmt::format("count the sheets of one kind from 1 to {}", kMostSheets));
+    faults.check_length(where + "/left_mm", kept.left);
+    faults.check_length(where + "/top_mm", kept.top);
+}
+
+void check_kept_blanks(Faults& faults, const Project& project) {
+    std::set<std::pair<std::string_view, int>> seen;
+    for (std::size_t i = 0; i < project.kept_blanks.size(); ++i) {
+        const KeptBlank& kept = project.kept_blanks[i];
+        const std::string where = fmt::format("kept_blanks/#{}", i + 1);
+        check_kept(faults, project, where, kept);
+        faults.unless(seen.insert({kept.piece.text, kept.layer}).second, where,
+                      fmt::format("layer {} of \"{}\" is kept twice", kept.layer, kept.piece.text),
+                      "take one of them out");
+    }
+}
+
 }  // namespace
 
 void check_layer(Faults& faults, const std::string& where, const Layer& layer) {
@@ -137,6 +172,7 @@ void check_card(Faults& faults, const Project& project) {
     check_ids(faults, "card", project.card);
     for (const CardSheet& sheet : project.card)
         check_sheet(faults, sheet);
+    check_kept_blanks(faults, project);
     if (project.mount_cut_price)
         faults.unless(is_price(*project.mount_cut_price), "mount_cut_price",
                       fmt::format("{:g} is out of range", *project.mount_cut_price),

@@ -1,6 +1,6 @@
 // Measures that an eye judges.
 #include "arrange/hand_laid.h"
-#include "arrange/lab.h"
+#include "wall/lab.h"
 
 #include <catch2/catch.hpp>
 
@@ -122,7 +122,7 @@ TEST_CASE("Like colours side by side count only where they could be mixed") {
 TEST_CASE("Colours have the L*a*b* that tables give for sRGB under D65") {
     // White, black and the primaries as usually tabulated; from memory.
     const auto is = [](wall::Colour asked, double lightness, double a, double b) {
-        const arrange::Lab lab = arrange::lab_of(asked);
+        const wall::Lab lab = wall::lab_of(asked);
         CHECK(lab.lightness == Approx(lightness).margin(0.02));
         CHECK(lab.a == Approx(a).margin(0.03));
         CHECK(lab.b == Approx(b).margin(0.03));

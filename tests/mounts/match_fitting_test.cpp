@@ -1,5 +1,5 @@
 #include "mounts/match/fitting.h"
-#include "mounts/match/lab.h"
+#include "wall/lab.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>

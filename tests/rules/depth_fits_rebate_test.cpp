@@ -42,9 +42,8 @@ TEST_CASE("Layers deeper than the rebate are a thing to mind") {
     CHECK(*finding.measured == Approx(9.525));
     CHECK(finding.wanted == 8);
     CHECK(finding.text ==
-          "The glazing, mount and backing of Kelp are 9.5 mm deep, over the 8 mm of the rebate; "
-          "choose thinner layers or a "
-          "deeper frame.");
+          "The glazing, mount, print and backing of Kelp are 9.5 mm deep, over the 8 mm of the "
+          "rebate; choose thinner layers or a deeper frame.");
 }
 
 TEST_CASE("Every layer of the mount counts in the depth") {
@@ -53,4 +52,18 @@ TEST_CASE("Every layer of the mount counts in the depth") {
     project.mounts.front().under.push_back({4, {wall::MaterialId{"mount_board"}, 1.4}});
     const wall::Finding finding = only_finding("depth-fits-rebate", project);
     CHECK(*finding.measured == Approx(9.525 + 1.4));
+}
+
+TEST_CASE("The paper of the print counts in the depth, behind a mount and without one") {
+    for (const bool mounted : {true, false}) {
+        wall::Project project = kelp_with_rebate(mounted ? 9.6 : 9.6 - units::kMmPerInch / 16);
+        if (!mounted)
+            piece_named(project, "kelp").mount.reset();
+        REQUIRE(findings_of("depth-fits-rebate", project).empty());
+        // 300 g/m2 at 0.8 g/cm3 are 0.375 mm.
+        project.prints.push_back({{"kelp"}, "Kelp", {200, 300}, 300, {}, "", {}, {}});
+        piece_named(project, "kelp").print = wall::PrintId{"kelp"};
+        const wall::Finding finding = only_finding("depth-fits-rebate", project);
+        CHECK(*finding.measured == Approx(9.525 + 0.375 - (mounted ? 0 : units::kMmPerInch / 16)));
+    }
 }

@@ -144,6 +144,16 @@ const Hazard kHazards[] = {
          project.prints.push_back({{"kelp"}, "Kelp", {300, 400}, 250, {}, "", {}, {}});
          piece_named(project, "kelp").print = wall::PrintId{"kelp"};
      }},
+    {"a window that does not cover its print", "mount-serves", Severity::stop,
+     [](wall::Project& project) {
+         project.prints.push_back({{"kelp"}, "Kelp", {200, 300}, 250, {}, "", {}, {}});
+         piece_named(project, "kelp").print = wall::PrintId{"kelp"};
+         wall::Mount mount;
+         mount.id = {"white"};
+         mount.overlap = 0;
+         project.mounts.push_back(mount);
+         piece_named(project, "kelp").mount = mount.id;
+     }},
 };
 
 }  // namespace

@@ -12,7 +12,7 @@ namespace {
 
 constexpr double kAlike = 15;  ///< CIE 1976 colour difference under which two are much alike.
 
-using ColourOf = const Lab& (View::*)(std::size_t) const;
+using ColourOf = const wall::Lab& (View::*)(std::size_t) const;
 
 Likeness likeness(const View& view, ColourOf colour) {
     return likeness_of(view, [&view, colour](std::size_t i, std::size_t j) {

@@ -206,14 +206,8 @@ std::optional<MountDesign> design_of(const wall::Project& project, const wall::P
     if (mount == nullptr)
         return std::nullopt;
     std::vector<Print> prints;
-    const auto add = [&](const wall::PrintId& id) {
-        if (const Print* print = find(project, id))
-            prints.push_back(*print);
-    };
-    for (const wall::Opening& opening : mount->openings)
-        add(opening.print);
-    if (mount->openings.empty() && piece.print)
-        add(*piece.print);
+    for (const Print* print : prints_in(project, piece))
+        prints.push_back(*print);
     if (prints.size() != std::max<std::size_t>(1, mount->openings.size()))
         return std::nullopt;
     return design_mount(as_hung(frame_of(project, piece), piece.turned), *mount, prints);

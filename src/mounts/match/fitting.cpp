@@ -1,8 +1,8 @@
 #include "mounts/match/fitting.h"
 
 #include "mounts/design/mount_design.h"
-#include "mounts/match/lab.h"
 #include "units/length.h"
+#include "wall/lab.h"
 
 #include <algorithm>
 #include <cmath>

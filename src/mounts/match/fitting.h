@@ -16,7 +16,7 @@ enum class Flaw {
     thin,    ///< mm by which the narrowest border seen is under the mount's border_least.
     crop,    ///< mm by which the overlap grew beyond the usual, in the direction it grew most.
     wide,    ///< mm by which even the narrowest border is wider than such a picture needs.
-    colour,  ///< Mean distance of frame and mount to the print's colour (match/lab.h).
+    colour,  ///< Mean distance of frame and mount to the print's colour (wall/lab.h).
 };
 
 struct FlawCost {

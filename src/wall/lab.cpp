@@ -1,10 +1,10 @@
-#include "arrange/lab.h"
+#include "wall/lab.h"
 
 #include <array>
 #include <cmath>
 #include <cstddef>
 
-namespace wallwright::arrange {
+namespace wallwright::wall {
 
 namespace {
 
@@ -44,7 +44,7 @@ double quick_curve(double ratio) {
 
 }  // namespace
 
-Lab lab_of(wall::Colour colour) {
+Lab lab_of(Colour colour) {
     static const std::array<double, 256> kLinear = make_linear();
     const double red = kLinear[colour.red];
     const double green = kLinear[colour.green];
@@ -63,4 +63,8 @@ double difference_squared(const Lab& one, const Lab& other) {
     return lightness * lightness + a * a + b * b;
 }
 
-}  // namespace wallwright::arrange
+double colour_distance(Colour one, Colour other) {
+    return std::sqrt(difference_squared(lab_of(one), lab_of(other)));
+}
+
+}  // namespace wallwright::wall
