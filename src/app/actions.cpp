@@ -1,5 +1,6 @@
 #include "app/actions.h"
 
+#include "app/boards.h"
 #include "app/plans.h"
 #include "edits/edit.h"
 #include "edits/room.h"
@@ -73,6 +74,8 @@ FileWords words_for(FileDialog::For what) {
             return {"Sheets to print, as a PDF", "Write", {".pdf"}};
         case FileDialog::For::elevation:
             return {"A picture of the wall", "Write", {".png", ".svg", ".pdf"}};
+        case FileDialog::For::card_plan:
+            return {"How the card is cut, as a PDF", "Write", {".pdf"}};
         case FileDialog::For::marks:
             break;
     }
@@ -236,11 +239,14 @@ void bring_back(State& state, desk::Recovery::Found found) {
 }
 
 void show(State& state, desk::Session session) {
-    state.pointer.cancel(state.session);
+    let_go(state);
     state.layouts.close(state.session);
     give_plans_up(state);
+    give_boards_up(state);
     state.session = std::move(session);
     state.picture = {};
+    state.bench = {};
+    state.mount_picture = {};
     state.pointer_at.reset();
     state.step = desk::Step::arrange;
     state.fitted = true;

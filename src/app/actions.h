@@ -19,6 +19,7 @@ enum class ActionId {
     sheets,
     elevation,
     marks,
+    card_plan,
     settings,
     quit,
     keys,
@@ -30,10 +31,14 @@ enum class ActionId {
     take_layout,
     step_room,
     step_pieces,
+    step_mounts,
     step_arrange,
     step_hang,
     stage_before,
-    stage_after
+    stage_after,
+    turn_over,
+    keep_chosen,
+    turn_blank
 };
 
 /// What the app does beside the wall's own commands (desk/command.h), so that the menu, the keys
@@ -69,6 +74,8 @@ void want_picture(State& state, const wall::PieceId& piece);
 void want_sheets(State& state);
 void want_elevation(State& state);
 void want_marks(State& state);
+/// The plan of the card as PDF. Without one it is told what to do first.
+void want_card_plan(State& state);
 
 /// Opens the dialog for a file of that name in the folder used last.
 void ask_for_file(State& state, FileDialog::For what, const std::string& name = "");
@@ -107,5 +114,9 @@ bool press_key(State& state, std::string_view key);
 /// do_what_waited, at the end of the frame.
 void later(State& state, std::string_view key);
 void do_what_waited(State& state);
+/// The hand drags something.
+bool is_hand_busy(const State& state);
+/// What the hand is doing is given up.
+void let_go(State& state);
 
 }  // namespace wallwright::app

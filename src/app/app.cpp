@@ -61,7 +61,7 @@ class App : public Frame {
     }
 
     void key(std::string_view key) override { press_key(state_, key); }
-    void focus_lost() override { state_.pointer.cancel(state_.session); }
+    void focus_lost() override { let_go(state_); }
     /// In the next frame, so that a number that is being typed is taken in before.
     void close_wanted() override {
         ImGui::ClearActiveID();

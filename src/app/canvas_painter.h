@@ -11,6 +11,9 @@
 
 namespace wallwright::app {
 
+/// At a text scale of 1: figures of 2.5 mm on paper are 10 px high.
+inline constexpr double kPixelsPerPaperMm = 4;
+
 struct CanvasStyle {
     geometry::Transform<geometry::Wall, geometry::Screen> to_screen;
     double pixels_per_paper_mm = 4;  ///< For widths of lines, sizes of text, spacing of hatches.

@@ -3,6 +3,7 @@
 #include "edits/pieces.h"
 #include "pages/marks_csv.h"
 #include "pages/render.h"
+#include "pages/sheet_card.h"
 #include "pages/sheets.h"
 #include "store/files.h"
 
@@ -30,9 +31,11 @@ pages::Paper paper_for(units::LengthUnit unit) {
 
 std::string sheets_pdf(const desk::Session& session) {
     const wall::Project& project = session.project();
-    return pages::to_pdf(pages::sheets(project, session.assessment(),
-                                       {paper_for(project.unit), session.picture_folder()}),
-                         project.title);
+    const pages::SheetOptions options{paper_for(project.unit),
+                                      session.picture_folder(),
+                                      {},
+                                      pages::card_plan_for_sheets(project, [] { return true; })};
+    return pages::to_pdf(pages::sheets(project, session.assessment(), options), project.title);
 }
 
 Result<std::string> elevation_bytes(const State& state, const std::filesystem::path& file) {
@@ -49,9 +52,20 @@ Result<std::string> elevation_bytes(const State& state, const std::filesystem::p
     return pages::to_png(page, kPixelsPerMm);
 }
 
+Result<std::string> card_plan_pdf(const State& state) {
+    const desk::CardChoice& choice = state.card.choice;
+    if (choice.is_stale())
+        return fail({"", "the card is still being laid out", "wait a moment", ""});
+    const wall::Project& project = state.session.kept();
+    return pages::to_pdf(pages::card_plan_sheets(project, *choice.plan(), paper_for(project.unit)),
+                         project.title);
+}
+
 Result<std::string> bytes_for(const State& state, For what, const std::filesystem::path& file) {
     if (what == For::sheets)
         return sheets_pdf(state.session);
+    if (what == For::card_plan)
+        return card_plan_pdf(state);
     if (what == For::marks)
         return pages::marks_csv(state.session.project(), state.session.assessment().marks);
     return elevation_bytes(state, file);
@@ -110,6 +124,15 @@ void want_elevation(State& state) {
 
 void want_marks(State& state) {
     ask_for_file(state, For::marks, name_beside(state, "marks.csv"));
+}
+
+void want_card_plan(State& state) {
+    const desk::CardChoice& choice = state.card.choice;
+    if (choice.is_stale() || choice.plan()->lots.empty())
+        state.session.notice =
+            desk::Notice{false, "Have the card laid out first, in the step Mounts under Card."};
+    else
+        ask_for_file(state, For::card_plan, name_beside(state, "card.pdf"));
 }
 
 Outcome export_to(State& state, For what, const std::filesystem::path& file) {

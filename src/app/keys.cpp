@@ -1,4 +1,6 @@
 #include "app/actions.h"
+#include "app/bench_keys.h"
+#include "app/boards.h"
 #include "app/layouts.h"
 #include "app/plans.h"
 
@@ -26,6 +28,9 @@ void step_stages_by(State& state) {
 }
 
 void fit(State& state) {
+    desk::Look& look = state.bench.look();
+    look.fitted = true;
+    look.fitted_for.clear();
     state.fitted = true;
     state.fitted_for = {};
 }
@@ -57,11 +62,14 @@ constexpr Action kActions[] = {
      "Writes the elevation as PNG, SVG or PDF.", want_elevation},
     {ActionId::marks, "Marks as a table...", "Ctrl+M", "Writes every mark as CSV, in mm.",
      want_marks},
+    {ActionId::card_plan, "Card plan...", "Ctrl+K",
+     "Writes how the card is cut, sheet by sheet, as a PDF.", want_card_plan},
     {ActionId::settings, "Settings...", "Ctrl+,", "Light or dark, and the size of the text.",
      show_settings},
     {ActionId::quit, "Quit", "Ctrl+Q", "Leaves; asks first when there is work to save.", want_quit},
     {ActionId::keys, "Keys...", "?", "Shows every key; so does F1.", show_keys},
-    {ActionId::fit, "Fit the wall", "F", "Shows the whole wall in the window.", fit},
+    {ActionId::fit, "Fit the wall", "F",
+     "Shows the whole wall, or all on the bench, in the window.", fit},
     {ActionId::type, "Type a number", "Enter",
      "Goes to the first field at the right; Tab goes on to the next, Escape back to the wall.",
      type_in_column},
@@ -78,12 +86,21 @@ constexpr Action kActions[] = {
     {ActionId::step_room, "Room", "1", "The wall, what stands before it and what is in it.",
      go_to<desk::Step::room>},
     {ActionId::step_pieces, "Pieces", "2", "Frames, mounts and prints.", go_to<desk::Step::pieces>},
-    {ActionId::step_arrange, "Arrange", "3", "Where each piece goes.", go_to<desk::Step::arrange>},
-    {ActionId::step_hang, "Hang", "4", "Fixings, loads and marks.", go_to<desk::Step::hang>},
+    {ActionId::step_mounts, "Mounts", "3", "Which print in which frame, and the card between them.",
+     go_to<desk::Step::mounts>},
+    {ActionId::step_arrange, "Arrange", "4", "Where each piece goes.", go_to<desk::Step::arrange>},
+    {ActionId::step_hang, "Hang", "5", "Fixings, loads and marks.", go_to<desk::Step::hang>},
     {ActionId::stage_before, "Earlier stage", "Shift+PageUp",
      "Shows the wall one stage of growth before.", step_stages_by<-1>},
     {ActionId::stage_after, "Later stage", "Shift+PageDown",
-     "Shows the wall one stage of growth after.", step_stages_by<1>}};
+     "Shows the wall one stage of growth after.", step_stages_by<1>},
+    {ActionId::turn_over, "Turn the mount over", "B",
+     "Shows its back, as it is marked and cut, or its front again.", turn_mount_over},
+    {ActionId::keep_chosen, "Keep or let go", "K",
+     "A print stays in its frame, or a blank where it lies on its card, whatever else is better.",
+     keep_chosen},
+    {ActionId::turn_blank, "Turn the blank", "R",
+     "A quarter turn of the blank of card in the hand.", turn_blank}};
 
 bool is_text_typed() {
     return ImGui::GetCurrentContext() != nullptr && ImGui::GetIO().WantTextInput;
@@ -95,8 +112,8 @@ bool escape(State& state) {
         return true;
     if (state.popups > 0)
         return true;
-    if (state.pointer.is_busy())
-        state.pointer.cancel(state.session);
+    if (is_hand_busy(state))
+        let_go(state);
     else if (state.layouts.shown())
         put_layout_away(state);
     else if (plans_key(state, "Escape"))
@@ -168,8 +185,20 @@ bool press_key(State& state, std::string_view key) {
         return false;
     end_burst_after_rest(state);
     // A hand that drags keeps the wall to itself.
-    return state.pointer.is_busy() || press_layout_key(state, key) || plans_key(state, key) ||
-           do_key(state, key);
+    if (is_board_hand_busy(state) && key == action(ActionId::turn_blank).key)
+        turn_blank(state);
+    return is_hand_busy(state) || press_layout_key(state, key) || plans_key(state, key) ||
+           bench_key(state, key) || do_key(state, key);
+}
+
+bool is_hand_busy(const State& state) {
+    return state.pointer.is_busy() || state.mount_tool.is_busy() || is_board_hand_busy(state);
+}
+
+void let_go(State& state) {
+    state.pointer.cancel(state.session);
+    state.mount_tool.cancel(state.session);
+    let_go_of_boards(state);
 }
 
 void later(State& state, std::string_view key) {

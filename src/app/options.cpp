@@ -34,7 +34,8 @@ std::optional<WindowSize> parse_size(const std::string& text) {
 }
 
 std::optional<desk::Step> parse_step(const std::string& text) {
-    constexpr std::string_view kNames[] = {"room", "pieces", "arrange", "hang"};  // In its order.
+    constexpr std::string_view kNames[] = {"room", "pieces", "mounts", "arrange",
+                                           "hang"};  // In its order.
     const auto* const found = std::ranges::find(kNames, text);
     if (found == std::end(kNames))
         return std::nullopt;
@@ -71,10 +72,11 @@ void define(CLI::App& program, Options& options, Words& words) {
         ->check([](const std::string& text) {
             return parse_size(text) ? std::string() : "a size is written as in 1280x800";
         });
-    program.add_option("--step", words.step, "Start with room, pieces, arrange or hang")
+    program.add_option("--step", words.step, "Start with room, pieces, mounts, arrange or hang")
         ->type_name("STEP")
         ->check([](const std::string& text) {
-            return parse_step(text) ? std::string() : "a step is room, pieces, arrange or hang";
+            return parse_step(text) ? std::string()
+                                    : "a step is room, pieces, mounts, arrange or hang";
         });
     program.add_flag("--dark", options.app.dark, "Light letters on dark ground");
     program.add_option("--shot", options.loop.shot, "Write a picture of the window (.png) and end")

@@ -2,9 +2,14 @@
 #pragma once
 
 #include "app/folder_list.h"
+#include "desk/bench.h"
+#include "desk/card_view.h"
 #include "desk/documents.h"
 #include "desk/growth_choice.h"
 #include "desk/layout_choice.h"
+#include "desk/match_view.h"
+#include "desk/mount_picture.h"
+#include "desk/mount_tool.h"
 #include "desk/pointer_tool.h"
 #include "desk/score_card.h"
 #include "desk/session.h"
@@ -33,7 +38,7 @@ struct StartDialog {
 
 /// Our own list of a folder, since there is none in the toolkit.
 struct FileDialog {
-    enum class For { open, save, import_frames, picture, sheets, elevation, marks };
+    enum class For { open, save, import_frames, picture, sheets, elevation, marks, card_plan };
     For what = For::open;
     std::string title;   ///< "Open a wall".
     std::string action;  ///< On the button: "Open".
@@ -73,6 +78,11 @@ struct State {
     std::array<double, 8> fitted_for{};
     desk::PointerTool pointer{};
     desk::WallPicture picture{};
+    desk::Bench bench{};
+    desk::MountTool mount_tool{};
+    desk::MountPicture mount_picture{};
+    desk::MatchView prints{};
+    desk::CardView card{};
     desk::LayoutChoice layouts{};
     std::optional<std::size_t> layout_pointed_at{};  ///< The pointer is on the one of this rank.
     desk::ScoreCard score{};

@@ -2,7 +2,8 @@
 // extension lines that start a little off what they measure.
 #pragma once
 
-#include "draw/board.h"
+#include "draw/easel.h"
+#include "spacing/facing.h"
 
 #include <string>
 #include <vector>
@@ -22,6 +23,7 @@ struct Chain {
     spacing::Axis axis = spacing::Axis::horizontal;
     double line = 0;
     std::vector<Stop> stops;
+    bool crosswise = false;  ///< Figures without any other room may read across the line.
 };
 
 inline constexpr double kFigureSize = 2.5;       ///< mm on paper, of chains outside the wall.
@@ -31,13 +33,14 @@ inline constexpr double kFigureGap = 0.8;        ///< mm on paper from the line 
 /// Draws all lines first and then a figure for each distance: between its ends, beyond them or
 /// lifted where it is too short. A figure for which there is no room is left out. Stops may come in
 /// any order; those in one place count once.
-void add_chains(Board& board, std::vector<Chain> chains);
+void add_chains(Easel& easel, std::vector<Chain> chains);
 
 /// A dimension line alone, with its strokes but without figure or extension lines.
-void add_dimension_line(Board& board, spacing::Axis axis, double line, double from, double to);
+void add_dimension_line(Easel& easel, spacing::Axis axis, double line, double from, double to,
+                        const Paint& paint = {Ink::dimension});
 
 /// A thin line from `from` to just past `to`.
-void add_extension(Board& board, geometry::Point<geometry::Wall> from,
+void add_extension(Easel& easel, geometry::Point<geometry::Wall> from,
                    geometry::Point<geometry::Wall> to);
 
 }  // namespace wallwright::draw

@@ -90,7 +90,8 @@ WallDrawing group_detail(const wall::Project& project, const rules::Assessment& 
     constexpr double kGround = 6;  // mm on paper of wall around the group
     const wall::Project alone = only(project, group);
     const rules::Assessment part = only(assessment, group);
-    Board board{alone, part, options, group.bounds, own(wash(project.room.colour))};
+    Board board{{options.scale, alone.unit},   alone, part, options, group.bounds,
+                own(wash(project.room.colour))};
     board.add(box(group.bounds.grown(board.on_wall(kGround)), {board.plate, std::nullopt}));
     if (options.dimensions)
         add_own_measures(board);
@@ -103,7 +104,8 @@ WallDrawing group_detail(const wall::Project& project, const rules::Assessment& 
 std::vector<std::pair<wall::PieceId, Rect<Wall>>> waiting_places(
     const wall::Project& project, const rules::Assessment& assessment,
     const ElevationOptions& options) {
-    const Board board{project, assessment, options, geometry::bounds(project.room.outline), {}};
+    const Board board{{options.scale, project.unit},          project, assessment, options,
+                      geometry::bounds(project.room.outline), {}};
     std::vector<std::pair<wall::PieceId, Rect<Wall>>> places;
     for (const Standing& standing : lay_out_waiting(board))
         places.emplace_back(project.pieces[standing.index].id, standing.place);
@@ -112,7 +114,11 @@ std::vector<std::pair<wall::PieceId, Rect<Wall>>> waiting_places(
 
 WallDrawing elevation(const wall::Project& project, const rules::Assessment& assessment,
                       const ElevationOptions& options) {
-    Board board{project, assessment, options, geometry::bounds(project.room.outline),
+    Board board{{options.scale, project.unit},
+                project,
+                assessment,
+                options,
+                geometry::bounds(project.room.outline),
                 own(wash(project.room.colour))};
     add_wall(board);
     const std::vector<Standing> waiting = lay_out_waiting(board);

@@ -1,12 +1,11 @@
 #include "draw/framed.h"
 
+#include "draw/mounted.h"
 #include "draw/paths.h"
 #include "draw/tint.h"
 #include "draw/wished.h"
-#include "mounts/window.h"
 
 #include <algorithm>
-#include <filesystem>
 
 namespace wallwright::draw {
 
@@ -16,15 +15,7 @@ using geometry::Rect;
 using geometry::Wall;
 using wall::Colour;
 
-constexpr double kBevel = 1.5;  // mm of the board's core that shows around the window
-constexpr Colour kCore{0xFF, 0xFF, 0xFF};
 constexpr Colour kBacking{0xCF, 0xC2, 0xAB};
-
-/// What the moulding leaves to be seen.
-Rect<Wall> sight_of(const Rect<Wall>& place, const wall::Frame& frame) {
-    const double most = 0.45 * std::min(place.width(), place.height());
-    return place.grown(-std::min(frame.moulding_width, most));
-}
 
 /// Four sides with mitred ends, lit from the upper left.
 void add_moulding(Shapes& shapes, const Rect<Wall>& outer, const Rect<Wall>& inner, Colour colour) {
@@ -67,73 +58,52 @@ void add_lip_shadow(Shapes& shapes, const Rect<Wall>& sight) {
                                       look));
 }
 
-void add_picture(Shapes& shapes, const Rect<Wall>& place, const wall::Print& print,
-                 const Pictures& pictures) {
-    if (pictures.shown && !print.picture.empty())
-        shapes.emplace_back(
-            Image<Wall>{place, (std::filesystem::path(pictures.folder) / print.picture).string(),
-                        own(print.colour)});
-    else
-        shapes.emplace_back(box(place, {own(print.colour), std::nullopt}));
-}
-
-/// The part of the print that its mount shows, kept inside the sight size.
-Rect<Wall> window_of(const Rect<Wall>& sight, const wall::Frame& frame, const wall::Mount& mount,
-                     const wall::Print& print) {
-    const mounts::Borders seen = mounts::plan_mount(frame, mount, print).seen;
-    const double half_width = sight.width() / 2 - kBevel;
-    const double half_height = sight.height() / 2 - kBevel;
-    const auto border = [](double wanted, double most) {
-        return std::clamp(wanted, 0.0, std::max(0.0, most));
-    };
-    return {{sight.min.x + border(seen.left, half_width),
-             sight.min.y + border(seen.bottom, half_height)},
-            {sight.max.x - border(seen.right, half_width),
-             sight.max.y - border(seen.top, half_height)}};
+Rect<Wall> in_the_middle(const Rect<Wall>& place, geometry::Size size) {
+    const Point<Wall> c = place.centre();
+    return {{c.x - size.width / 2, c.y - size.height / 2},
+            {c.x + size.width / 2, c.y + size.height / 2}};
 }
 
 /// A print without a mount covers the sight size, or lies in its middle where it is smaller.
 Rect<Wall> middle_of(const Rect<Wall>& sight, geometry::Size print) {
-    const double width = std::min(print.width, sight.width());
-    const double height = std::min(print.height, sight.height());
-    const Point<Wall> c = sight.centre();
-    return {{c.x - width / 2, c.y - height / 2}, {c.x + width / 2, c.y + height / 2}};
-}
-
-void add_mounted(Shapes& shapes, const Rect<Wall>& sight, const wall::Mount& mount,
-                 const Rect<Wall>& window) {
-    shapes.emplace_back(box(sight, {own(mount.colour), std::nullopt}));
-    const Rect<Wall> all_round = window.grown(kBevel);
-    const Rect<Wall> bevel{
-        {std::max(all_round.min.x, sight.min.x), std::max(all_round.min.y, sight.min.y)},
-        {std::min(all_round.max.x, sight.max.x), std::min(all_round.max.y, sight.max.y)}};
-    shapes.emplace_back(box(bevel, {own(kCore), Stroke{own(darker(mount.colour, 0.25)), 0.13}}));
+    return in_the_middle(
+        sight, {std::min(print.width, sight.width()), std::min(print.height, sight.height())});
 }
 
 }  // namespace
+
+Rect<Wall> sight_of(const Rect<Wall>& place, const wall::Frame& frame) {
+    const double most = 0.45 * std::min(place.width(), place.height());
+    return place.grown(-std::min(frame.moulding_width, most));
+}
+
+void add_framed_mount(Shapes& shapes, const wall::Project& project, const wall::Piece& piece,
+                      const Rect<Wall>& place, const mounts::MountDesign& design,
+                      const Pictures& pictures) {
+    const wall::Frame& frame = wall::frame_of(project, piece);
+    const Rect<Wall> sight = sight_of(place, frame);
+    shapes.emplace_back(Shadow<Wall>{place, frame.depth});
+    add_mounted(shapes, project, design, in_the_middle(place, design.blank), sight, pictures);
+    add_lip_shadow(shapes, sight);
+    add_moulding(shapes, place, sight, frame.colour);
+}
 
 void add_framed(Shapes& shapes, const wall::Project& project, const wall::Piece& piece,
                 const Rect<Wall>& place, const Pictures& pictures) {
     if (piece.wished)
         return add_wished(shapes, place);
-    wall::Frame frame = mounts::as_hung(wall::frame_of(project, piece), piece.turned);
-    frame.outside = place.size();
+    if (const auto design = mounts::design_of(project, piece))
+        return add_framed_mount(shapes, project, piece, place, *design, pictures);
+    const wall::Frame& frame = wall::frame_of(project, piece);
     const wall::Mount* mount = piece.mount ? wall::find(project, *piece.mount) : nullptr;
     const wall::Print* print = piece.print ? wall::find(project, *piece.print) : nullptr;
     const Rect<Wall> sight = sight_of(place, frame);
 
     shapes.emplace_back(Shadow<Wall>{place, frame.depth});
-    if (mount == nullptr)
-        shapes.emplace_back(box(sight, {own(kBacking), std::nullopt}));
-    else if (print == nullptr)
-        shapes.emplace_back(box(sight, {own(mount->colour), std::nullopt}));
-    if (mount != nullptr && print != nullptr)
-        add_mounted(shapes, sight, *mount, window_of(sight, frame, *mount, *print));
-    if (print != nullptr)
-        add_picture(shapes,
-                    mount != nullptr ? window_of(sight, frame, *mount, *print)
-                                     : middle_of(sight, print->size),
-                    *print, pictures);
+    shapes.emplace_back(
+        box(sight, {own(mount == nullptr ? kBacking : mount->colour), std::nullopt}));
+    if (mount == nullptr && print != nullptr)
+        add_picture(shapes, middle_of(sight, print->size), *print, pictures);
     add_lip_shadow(shapes, sight);
     add_moulding(shapes, place, sight, frame.colour);
 }

@@ -138,7 +138,8 @@ void add_waiting(Board& board, const std::vector<Standing>& waiting) {
 WallDrawing waiting_pieces(const wall::Project& project, const ElevationOptions& options,
                            double width) {
     const rules::Assessment nothing;
-    Board board{project, nothing, options, {}, own(wash(project.room.colour))};
+    Board board{{options.scale, project.unit}, project, nothing, options, {},
+                own(wash(project.room.colour))};
     const double inset = board.on_wall(2);
     std::vector<Standing> waiting = in_rows(board, width - 2 * inset);
     if (waiting.empty())

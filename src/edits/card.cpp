@@ -66,6 +66,7 @@ Result<Project> change_card(Project project, const CardSheetId& id,
 Result<Project> remove_card(Project project, const CardSheetId& id) {
     if (std::erase_if(project.card, [&id](const CardSheet& one) { return one.id == id; }) == 0)
         return fail(no_such_sheet(id));
+    drop_loose_blanks(project);
     return sound(std::move(project));
 }
 
@@ -75,10 +76,13 @@ Result<Project> use_card(Project project, std::span<const UsedCard> used,
         if (auto taken = take_off(project, one); !taken)
             return fail(std::move(taken.error()));
     // Only once all are taken off, since a sheet may be listed more than once.
-    for (const UsedCard& one : used)
+    for (const UsedCard& one : used) {
+        std::erase_if(project.kept_blanks,
+                      [&one](const wall::KeptBlank& kept) { return kept.sheet == one.sheet; });
         std::erase_if(project.card, [&one](const CardSheet& sheet) {
             return sheet.id == one.sheet && sheet.offcut && sheet.count == 0;
         });
+    }
     for (CardSheet one : left) {
         one.offcut = true;
         one.to_buy = false;

@@ -16,7 +16,16 @@ Result<wall::Project> add_card(wall::Project project, wall::CardSheet sheet,
 /// Changes one kind of sheet by hand; its id is not to be changed. The result must be sound.
 Result<wall::Project> change_card(wall::Project project, const wall::CardSheetId& id,
                                   const std::function<void(wall::CardSheet&)>& change);
+/// With the blanks kept on it.
 Result<wall::Project> remove_card(wall::Project project, const wall::CardSheetId& id);
+
+/// Keeps a blank where it is put, instead of where the same layer of the same piece was kept.
+Result<wall::Project> keep_blank(wall::Project project, wall::KeptBlank kept);
+/// Lets it be laid as is best; `layer` counts from 1. One that is not kept is a Problem.
+Result<wall::Project> free_blank(wall::Project project, const wall::PieceId& piece, int layer);
+/// Changes the project in place for an edit that takes a piece, a layer or a sheet away: blanks
+/// kept of it or on it go.
+void drop_loose_blanks(wall::Project& project);
 
 /// So many sheets of one kind.
 struct UsedCard {
@@ -25,7 +34,8 @@ struct UsedCard {
 };
 /// After a plan was cut: the used sheets are taken off the count, an offcut of which none is left
 /// goes, and what is left over joins as offcuts, whose ids are made as in add_card. Sheets to buy
-/// have no count to take from. More than there are is a Problem that says how many.
+/// have no count to take from. Blanks kept on a used kind of sheet are cut, so none is kept any
+/// longer. More than there are is a Problem that says how many.
 Result<wall::Project> use_card(wall::Project project, std::span<const UsedCard> used,
                                std::span<const wall::CardSheet> left);
 

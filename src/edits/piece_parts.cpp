@@ -1,6 +1,7 @@
 // Frame, mount and print of one piece, changed for it alone.
 #include "base/contract.h"
 #include "edits/by_hand.h"
+#include "edits/card.h"
 #include "edits/free_id.h"
 #include "edits/look_up.h"
 #include "edits/pieces.h"
@@ -104,6 +105,7 @@ Result<Project> change_mount(Project project, const PieceId& id,
     if (!piece.mount)
         piece.mount = add_with_id(project.mounts, Mount{}, piece.id.text).id;
     change_by_hand(own_mount(project, piece), change);
+    drop_loose_blanks(project);
     return sound(std::move(project));
 }
 

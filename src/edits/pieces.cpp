@@ -1,6 +1,7 @@
 #include "edits/pieces.h"
 
 #include "edits/by_hand.h"
+#include "edits/card.h"
 #include "edits/edit.h"
 #include "edits/look_up.h"
 #include "edits/sound.h"
@@ -36,6 +37,7 @@ Result<Project> change_piece(Project project, const PieceId& id,
     if (!piece)
         return fail(piece.error());
     change_by_hand(**piece, change);
+    drop_loose_blanks(project);
     return sound(std::move(project));
 }
 

@@ -1,4 +1,5 @@
 // Taking pieces and mounts away, with what nobody else has.
+#include "edits/card.h"
 #include "edits/look_up.h"
 #include "edits/pieces.h"
 #include "edits/sound.h"
@@ -47,6 +48,7 @@ Result<Project> without_mount(Project project, const PieceId& id) {
         return fail(piece.error());
     (*piece)->mount.reset();
     drop_left_over<&Piece::mount>(project.mounts, before, project.pieces);
+    drop_loose_blanks(project);
     return sound(std::move(project));
 }
 
@@ -61,6 +63,7 @@ Result<Project> remove_pieces(Project project, PieceIds ids) {
     drop_left_over<&Piece::frame>(project.frames, before.pieces, project.pieces);
     drop_left_over<&Piece::mount>(project.mounts, before.pieces, project.pieces);
     drop_prints_left_over(project, before);
+    drop_loose_blanks(project);
     return sound(std::move(project));
 }
 

@@ -73,6 +73,10 @@ void keep_file_steps(wall::Project& project) {
         keep_file_steps(mount);
     for (wall::CardSheet& sheet : project.card)
         keep_file_steps(sheet);
+    for (wall::KeptBlank& kept : project.kept_blanks) {
+        kept.left = edits::to_file_step(kept.left);
+        kept.top = edits::to_file_step(kept.top);
+    }
     if (project.mount_cut_price)
         project.mount_cut_price = to_thousandth(*project.mount_cut_price);
 }

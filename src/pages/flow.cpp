@@ -1,5 +1,7 @@
 #include "pages/flow.h"
 
+#include "pages/render.h"
+
 #include <utility>
 
 namespace wallwright::pages {
@@ -16,7 +18,11 @@ Flow::Flow(SheetStyle style) : style_(std::move(style)), content_(content_of(sty
 }
 
 void Flow::open_sheet() {
-    const std::string words = sheets_.empty() ? style_.name : style_.name + ", continued";
+    const std::string more = sheets_.empty() ? "" : ", continued";
+    const std::string words =
+        shortened(style_.name, kTitle,
+                  content_.width() - text_width(more, kTitle.size, kTitle.bold)) +
+        more;
     sheets_.push_back(blank_sheet(style_));
     top_ = content_.min.y + kTitle.size;
     shapes().emplace_back(text_at({content_.min.x, top_}, words, kTitle));

@@ -2,22 +2,54 @@
 
 #include "draw/paths.h"
 #include "pages/sheet.h"
+#include "pages/sheet_card.h"
 #include "pages/sheet_elevation.h"
 #include "pages/sheet_findings.h"
 #include "pages/sheet_loads.h"
 #include "pages/sheet_marks.h"
+#include "pages/sheet_mount.h"
 
 #include <algorithm>
 #include <iterator>
 
 namespace wallwright::pages {
 
+namespace {
+
+constexpr SheetPart kAllParts[] = {SheetPart::elevation, SheetPart::marks,  SheetPart::loads,
+                                   SheetPart::findings,  SheetPart::mounts, SheetPart::card};
+
+std::vector<draw::PageDrawing> sheets_of(SheetPart part, const wall::Project& project,
+                                         const rules::Assessment& assessment,
+                                         const SheetOptions& options) {
+    switch (part) {
+        case SheetPart::elevation:
+            return elevation_sheets(project, assessment, options);
+        case SheetPart::marks:
+            return mark_sheets(project, assessment, options);
+        case SheetPart::loads:
+            return load_sheets(project, assessment, options);
+        case SheetPart::findings:
+            return finding_sheets(project, assessment, options);
+        case SheetPart::mounts:
+            return mount_sheets(project, options.paper);
+        case SheetPart::card:
+            return options.card ? card_plan_sheets(project, *options.card, options.paper)
+                                : std::vector<draw::PageDrawing>{};
+    }
+    return {};
+}
+
+}  // namespace
+
 std::vector<draw::PageDrawing> sheets(const wall::Project& project,
                                       const rules::Assessment& assessment,
                                       const SheetOptions& options) {
     std::vector<draw::PageDrawing> all;
-    for (const auto part : {elevation_sheets, mark_sheets, load_sheets, finding_sheets}) {
-        std::vector<draw::PageDrawing> made = part(project, assessment, options);
+    for (const SheetPart part : kAllParts) {
+        if (!options.parts.empty() && std::ranges::find(options.parts, part) == options.parts.end())
+            continue;
+        std::vector<draw::PageDrawing> made = sheets_of(part, project, assessment, options);
         std::move(made.begin(), made.end(), std::back_inserter(all));
     }
     number_sheets(all);

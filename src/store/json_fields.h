@@ -62,6 +62,8 @@ void fields(ObjectReader& io, wall::Stock& stock);
 void fields(ObjectWriter& io, const wall::Stock& stock);
 void fields(ObjectReader& io, wall::CardSheet& sheet);
 void fields(ObjectWriter& io, const wall::CardSheet& sheet);
+void fields(ObjectReader& io, wall::KeptBlank& kept);
+void fields(ObjectWriter& io, const wall::KeptBlank& kept);
 void fields(ObjectReader& io, wall::Datum& datum);
 void fields(ObjectWriter& io, const wall::Datum& datum);
 

@@ -60,6 +60,19 @@ void sheet_fields(Io& io, ACardSheet& sheet) {
     io.unknown(sheet.unknown);
 }
 
+template <class Io, class AKeptBlank>
+void kept_fields(Io& io, AKeptBlank& kept) {
+    const wall::KeptBlank usual;
+    io.must("piece", kept.piece);
+    io.usually("layer", kept.layer, usual.layer);
+    io.must("sheet", kept.sheet);
+    io.usually("number", kept.number, usual.number);
+    io.must("left_mm", kept.left);
+    io.must("top_mm", kept.top);
+    io.may("turned", kept.turned);
+    io.unknown(kept.unknown);
+}
+
 }  // namespace
 
 void fields(ObjectReader& io, wall::UnderLayer& under) {
@@ -88,6 +101,13 @@ void fields(ObjectReader& io, wall::CardSheet& sheet) {
 }
 void fields(ObjectWriter& io, const wall::CardSheet& sheet) {
     sheet_fields(io, sheet);
+}
+
+void fields(ObjectReader& io, wall::KeptBlank& kept) {
+    kept_fields(io, kept);
+}
+void fields(ObjectWriter& io, const wall::KeptBlank& kept) {
+    kept_fields(io, kept);
 }
 
 }  // namespace wallwright::store

@@ -32,6 +32,7 @@ void project_fields(Io& io, AProject& project) {
     io.list("pieces", project.pieces);
     io.list("stock", project.stock);
     io.list("card", project.card);
+    io.list("kept_blanks", project.kept_blanks);
     io.may("mount_cut_price", project.mount_cut_price);
     io.list("wishes", project.wishes);
     target_field(io, project);

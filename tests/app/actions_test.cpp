@@ -72,10 +72,20 @@ bool has_done(Person& person, ActionId id) {
         case ActionId::stage_before:
         case ActionId::stage_after:
             return is_told(state, "Grow the group first.");
+        case ActionId::turn_over:
+            return is_told(state, "Go to the mounts first.");
+        case ActionId::card_plan:
+            return is_told(state, "Have the card laid out first, in the step Mounts under Card.");
+        case ActionId::keep_chosen:
+            return is_told(state, "Choose a print, or a blank of card, on the bench first.");
+        case ActionId::turn_blank:
+            return is_told(state, "Hold a blank of card in the hand to turn it.");
         case ActionId::step_room:
             return state.step == desk::Step::room;
         case ActionId::step_pieces:
             return state.step == desk::Step::pieces;
+        case ActionId::step_mounts:
+            return state.step == desk::Step::mounts;
         case ActionId::step_arrange:
             return state.step == desk::Step::arrange;
         case ActionId::step_hang:

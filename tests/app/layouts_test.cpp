@@ -153,10 +153,10 @@ TEST_CASE("A press on the wall and another step put the shown layout away") {
     CHECK_FALSE(it.session().has_preview());
     it.window().key("PageDown");
     REQUIRE(it.session().has_preview());
-    it.window().key("4");
+    it.window().key("5");
     CHECK_FALSE(it.session().has_preview());
     CHECK_FALSE(it.window().has("layouts/1"));
-    it.window().key("3");
+    it.window().key("4");
     CHECK(it.window().has("layouts/1"));
     CHECK(it.session().kept() == it.before);
 }
@@ -243,8 +243,8 @@ TEST_CASE("The score has a row for the first measures, and for all when they are
     CHECK(it.window().has(fmt::format("score/{}", measures[0].name)));
     it.window().click("score/all");
     CHECK(static_cast<std::size_t>(rows()) == measures.size());
+    it.window().key("5");
     it.window().key("4");
-    it.window().key("3");
     CHECK(static_cast<std::size_t>(rows()) == measures.size());
     it.window().click("score/all");
     CHECK(rows() == 6);

@@ -7,6 +7,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <set>
+
 using namespace wallwright;
 using namespace wallwright::app;
 
@@ -124,15 +126,17 @@ TEST_CASE("Twenty thousand random events neither crash the app nor spoil or lose
     state.layouts.options.rounds = 20;
     Headless window(kWindow);
     window.on_key = [&state](std::string_view key) { press_key(state, key); };
-    window.on_focus_lost = [&state] { state.pointer.cancel(state.session); };
+    window.on_focus_lost = [&state] { let_go(state); };
     window.frame([&state](Ui& ui) { parts(ui, state); });
     Monkey monkey(20261125);
     wall::Project last = state.session.kept();
     int steps = 0;
+    std::set<desk::Step> seen;
     for (int event = 0; event < kEvents; ++event) {
         window.push(monkey.next(window.ui.probe.items()));
         window.frame();
         stay_at_the_wall(state, event);
+        seen.insert(state.step);
         if (state.session.project() != state.session.kept())
             REQUIRE(wall::faults(state.session.project()).empty());
         if (state.session.kept() == last)
@@ -141,8 +145,9 @@ TEST_CASE("Twenty thousand random events neither crash the app nor spoil or lose
         last = state.session.kept();
         REQUIRE(wall::faults(last).empty());
     }
-    state.pointer.cancel(state.session);
+    let_go(state);
     CHECK(steps > 25);
+    CHECK(seen.size() == 5);
     // Whatever was done can be taken back step by step, as far as the history reaches, and redone.
     const wall::Project end = state.session.kept();
     int undone = 0;

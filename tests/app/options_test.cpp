@@ -79,7 +79,8 @@ TEST_CASE("The help calls each word's kind by a name of its own") {
 TEST_CASE("Each step of the job can be started with") {
     const auto [word, step] =
         GENERATE(std::pair{"room", desk::Step::room}, std::pair{"pieces", desk::Step::pieces},
-                 std::pair{"arrange", desk::Step::arrange}, std::pair{"hang", desk::Step::hang});
+                 std::pair{"mounts", desk::Step::mounts}, std::pair{"arrange", desk::Step::arrange},
+                 std::pair{"hang", desk::Step::hang});
     const Parsed parsed = parse({"--step", word});
     REQUIRE(std::holds_alternative<Options>(parsed.result));
     CHECK(std::get<Options>(parsed.result).app.step == step);

@@ -50,7 +50,7 @@ Person::Person(wall::Project project, ImVec2 size, float scale)
       window(size, scale) {
     state.last_folder = folder.path();
     window.on_key = [this](std::string_view key) { press_key(state, key); };
-    window.on_focus_lost = [this] { state.pointer.cancel(state.session); };
+    window.on_focus_lost = [this] { let_go(state); };
     window.frame([this](Ui& ui) { parts(ui, state); });
     window.settle();
 }

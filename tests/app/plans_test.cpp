@@ -155,7 +155,7 @@ TEST_CASE("Another step of the job shows the wall itself") {
     Planner person;
     person.grow();
     person.window.click("stage/0");
-    person.window.key("4");
+    person.window.key("5");
     CHECK_FALSE(person.state.session.has_preview());
     CHECK_FALSE(person.window.has("stage/0"));
 }

@@ -27,14 +27,14 @@ TEST_CASE("Nothing in the top bar overlaps or is cut off at any usual size") {
         GENERATE(as<std::string>(), "Hall", "The long wall on the landing, above the old stair");
     Person person(titled(title), {width, 800}, scale);
     person.work();
-    for (const desk::Step step : {desk::Step::room, desk::Step::pieces, desk::Step::arrange}) {
+    for (const desk::Step step : {desk::Step::room, desk::Step::mounts, desk::Step::arrange}) {
         person.state.step = step;
         person.window.settle();
         CAPTURE(width, scale, title);
         CHECK(person.overlaps("bar/") == std::vector<std::string>{});
         CHECK(person.cut_off("bar/") == std::vector<std::string>{});
         CHECK(person.window.has("bar/file"));
-        CHECK(person.window.has("bar/step-4"));
+        CHECK(person.window.has("bar/step-5"));
         CHECK(person.window.has("bar/undo"));
         CHECK(person.window.has("bar/keys"));
     }
@@ -89,16 +89,18 @@ TEST_CASE("With nothing to undo the button does nothing") {
     CHECK(person.window.item("bar/undo").enabled);
 }
 
-TEST_CASE("The four steps are chosen by a click") {
+TEST_CASE("The five steps are chosen by a click") {
     Person person(titled("Hall"));
     person.window.click("bar/step-1");
     CHECK(person.state.step == desk::Step::room);
     person.window.click("bar/step-2");
     CHECK(person.state.step == desk::Step::pieces);
-    person.window.click("bar/step-4");
+    person.window.click("bar/step-5");
     CHECK(person.state.step == desk::Step::hang);
-    person.window.click("bar/step-3");
+    person.window.click("bar/step-4");
     CHECK(person.state.step == desk::Step::arrange);
+    person.window.click("bar/step-3");
+    CHECK(person.state.step == desk::Step::mounts);
 }
 
 TEST_CASE("Light or dark is remembered") {

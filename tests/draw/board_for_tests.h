@@ -16,10 +16,13 @@ class BoardFor {
     explicit BoardFor(wall::Project project, double scale = 0.05)
         : project_(std::move(project)),
           assessment_(rules::assess(project_, scenes::small_catalogue())),
-          board_{project_, assessment_, options_, geometry::bounds(project_.room.outline),
-                 draw::own(draw::wash(project_.room.colour))} {
-        options_.scale = scale;
-    }
+          options_{.scale = scale, .picture_folder = {}, .stage = {}},
+          board_{{scale, project_.unit},
+                 project_,
+                 assessment_,
+                 options_,
+                 geometry::bounds(project_.room.outline),
+                 draw::own(draw::wash(project_.room.colour))} {}
     BoardFor(const BoardFor&) = delete;
     BoardFor& operator=(const BoardFor&) = delete;
 

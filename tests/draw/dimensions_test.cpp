@@ -120,3 +120,15 @@ TEST_CASE("An extension line starts off what it measures and passes the dimensio
     CHECK(paths[0].start.y > 2000);
     CHECK(paths[0].steps[0].to.y > 2600);
 }
+
+TEST_CASE("A figure without room in its span reads across the line where the chain allows it") {
+    BoardFor scene(scenes::wall_of(3000, 2400));
+    Chain narrow = chain(Axis::horizontal, 2600, {0, 1400, 1500, 3000});
+    narrow.crosswise = true;
+    add_chains(scene.board(), {narrow});
+    const auto texts = test::texts_in(scene.drawing());
+    REQUIRE(texts.size() == 3);
+    CHECK(texts[1].text == "100");
+    CHECK(texts[1].upward);
+    CHECK(texts[1].at.x == Approx(1450).margin(40));
+}

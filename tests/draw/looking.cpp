@@ -1,5 +1,6 @@
 #include "draw/looking.h"
 
+#include "draw/labels.h"
 #include "rules/assess.h"
 #include "support/command.h"
 #include "support/scenes.h"
@@ -85,6 +86,21 @@ Rect<Wall> bounds_of(const WallPath& path) {
 
 draw::WallDrawing drawn(const wall::Project& project, const draw::ElevationOptions& options) {
     return draw::elevation(project, rules::assess(project, scenes::small_catalogue()), options);
+}
+
+std::vector<std::string> clashes(const draw::WallDrawing& drawing, double scale) {
+    std::vector<std::string> found;
+    const std::vector<WallText> texts = texts_in(drawing);
+    const Rect<Wall> extent = drawing.extent.grown(1e-6);
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+        const Rect<Wall> box = draw::estimated_box(texts[i], scale);
+        if (!extent.contains(box.min) || !extent.contains(box.max))
+            found.push_back("outside: " + texts[i].text);
+        for (std::size_t j = 0; j < i; ++j)
+            if (overlaps(box, draw::estimated_box(texts[j], scale)))
+                found.push_back(texts[i].text + " on " + texts[j].text);
+    }
+    return found;
 }
 
 void check_golden(const std::string& name, const std::string& actual) {

@@ -37,6 +37,10 @@ Rect<Wall> bounds_of(const WallPath& path);
 /// Assessed with the small catalogue and drawn.
 draw::WallDrawing drawn(const wall::Project& project, const draw::ElevationOptions& options = {});
 
+/// Texts that run into each other as estimated at this scale, or leave the drawing's extent; none
+/// on a good drawing.
+std::vector<std::string> clashes(const draw::WallDrawing& drawing, double scale);
+
 /// Compares with tests/golden/draw/<name>; with WW_ACCEPT=1 in the environment writes it instead. A
 /// failure shows the first line that differs.
 void check_golden(const std::string& name, const std::string& actual);

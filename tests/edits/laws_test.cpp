@@ -206,6 +206,15 @@ Result<Project> any_card_edit(const Project& project, int which) {
     const CardSheet left[] = {any_sheet()};
     const edits::UsedCard used[] = {{{"sheet"}, *rc::gen::inRange(0, 3)}};
     switch (which) {
+        case 5:
+            return edits::keep_blank(
+                project, {one_id(project), *rc::gen::inRange(0, 3),
+                          *rc::gen::element(CardSheetId{"sheet"}, CardSheetId{"offcut"}),
+                          *rc::gen::inRange(0, 3), any_mm(-5, 900), any_mm(0, 900), false});
+        case 6:
+            return edits::free_blank(project, one_id(project), 1);
+        case 7:
+            return edits::remove_card(project, {"sheet"});
         case 0:
             return edits::add_card(project, any_sheet(), made);
         case 1:
@@ -225,7 +234,7 @@ Result<Project> any_edit(const Project& project) {
         case 5:
             return any_print_edit(project, *rc::gen::inRange(0, 6));
         case 6:
-            return any_card_edit(project, *rc::gen::inRange(0, 5));
+            return any_card_edit(project, *rc::gen::inRange(0, 8));
         case 0:
             return any_move(project, *rc::gen::inRange(0, 5));
         case 1:
@@ -260,6 +269,8 @@ bool card_at_file_steps(const Project& project) {
     for (const CardSheet& one : project.card)
         all = all && is_at_file_step(one.size.width) && is_at_file_step(one.size.height) &&
               is_at_file_step(one.margin);
+    for (const KeptBlank& one : project.kept_blanks)
+        all = all && is_at_file_step(one.left) && is_at_file_step(one.top);
     for (const Mount& mount : project.mounts)
         for (const Opening& one : mount.openings)
             all = all && is_at_file_step(one.at->left) && is_at_file_step(one.at->top);

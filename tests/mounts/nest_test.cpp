@@ -197,6 +197,38 @@ TEST_CASE("What drops out of a window serves for a smaller blank once it is ther
     CHECK(plan.sheets[1].sheet == 1);
 }
 
+TEST_CASE("Nothing is cut from the window of a blank that no sheet holds", "[nest]") {
+    NestTask task =
+        sheets_of({{.id = "s", .size = {600, 800}, .count = 1}}, {{150, 200}, {900, 900}});
+    task.sheets.push_back({.id = "window", .size = {400, 600}, .drop_out_of = 1});
+    const NestPlan plan = nested(task, 4);
+    CHECK(replay(task, plan).empty());
+    CHECK(plan.left_out == std::vector<std::size_t>{1});
+    CHECK(plan.proved);
+}
+
+TEST_CASE("Part of a sheet that is taken costs nothing, and what is left of it is an offcut",
+          "[nest]") {
+    NestTask task = sheets_of({{.id = "s", .size = {600, 800}}}, {{150, 200}});
+    task.sheets.push_back({.id = "part", .size = {160, 200}, .taken = true});
+    const NestPlan plan = nested(task, 4);
+    CHECK(plan.count == 0);
+    CHECK(plan.bound == 0);
+    CHECK(plan.proved);
+    CHECK(largest_offcut(plan) == Approx(10 * 200));
+}
+
+TEST_CASE("Patience ends a search that finds nothing better", "[nest]") {
+    const NestTask task = sheets_of({{.id = "s", .size = {1000, 400}}}, {{250, 200}, {250, 200}});
+    std::uint64_t asked = 0;
+    const NestPlan plan = nest(task, {.seconds = 0, .rounds = 1000000, .patience = 10}, [&asked] {
+        ++asked;
+        return true;
+    });
+    CHECK(replay(task, plan).empty());
+    CHECK(asked < 1000);
+}
+
 TEST_CASE("Too few sheets leave out blanks, and this is not called proved", "[nest]") {
     const NestTask task = sheets_of({{.id = "s", .size = {500, 400}, .count = 1}},
                                     {{500, 400}, {500, 400}, {900, 900}});

@@ -1,8 +1,10 @@
 #include "pages/sheets.h"
 
 #include "pages/render.h"
+#include "pages/sheet_card.h"
 #include "support/command.h"
 #include "support/gallery.h"
+#include "support/mount_scenes.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -130,4 +132,25 @@ TEST_CASE("A picture that would be too large is refused, and a fair one is a PNG
     CHECK(to_png(page, 2).value().starts_with("\x89PNG"));
     CHECK_FALSE(to_png(page, 1000).has_value());
     CHECK(to_svg(page).find("<svg") != std::string::npos);
+}
+
+TEST_CASE("Mounts and card come only where a mount is to be cut, and after all else") {
+    wall::Project project = scenes::mounts_to_cut();
+    const rules::Assessment assessment = rules::assess(project, scenes::small_catalogue());
+    SheetOptions options;
+    options.card = card_plan_for_sheets(project, [] { return true; });
+    const auto count = [&](std::vector<SheetPart> parts) {
+        options.parts = std::move(parts);
+        return sheets(project, assessment, options).size();
+    };
+    const std::size_t all = count({});
+    const std::size_t wall =
+        count({SheetPart::elevation, SheetPart::marks, SheetPart::loads, SheetPart::findings});
+    CHECK(count({SheetPart::mounts}) > 0);
+    CHECK(count({SheetPart::card}) > 0);
+    CHECK(all == wall + count({SheetPart::card, SheetPart::mounts}));
+    for (wall::Piece& piece : project.pieces)
+        piece.state = wall::PieceState::hung;
+    options.card = card_plan_for_sheets(project, [] { return true; });
+    CHECK(count({SheetPart::mounts, SheetPart::card}) == 0);
 }

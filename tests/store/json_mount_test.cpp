@@ -57,7 +57,7 @@ TEST_CASE("A mount, a print and a frame of before are written as they were") {
     const ordered_json again = written(read(wall));
     CHECK(again.at("mounts").dump() == wall.at("mounts").dump());
     CHECK(again.at("prints").dump() == wall.at("prints").dump());
-    for (const char* key : {"card", "mount_cut_price"})
+    for (const char* key : {"card", "kept_blanks", "mount_cut_price"})
         CHECK_FALSE(again.contains(key));
     CHECK_FALSE(again.at("frames").at(0).contains("back_board_width_mm"));
     CHECK_FALSE(again.at("pieces").at(0).contains("keeps_print"));
@@ -143,6 +143,33 @@ TEST_CASE("Sheets of card are read and written, a count of none too") {
     CHECK(project.mount_cut_price == 14.25);
     CHECK(written(project).at("card").dump() == card.dump());
     CHECK(written(project).at("mount_cut_price") == 14.25);
+}
+
+TEST_CASE("Kept blanks are read and written, without what is usual") {
+    const ordered_json kept = {
+        {{"piece", "kelp"}, {"sheet", "rest"}, {"left_mm", 12.5}, {"top_mm", 0}},
+        {{"piece", "kelp"},
+         {"layer", 2},
+         {"sheet", "rest"},
+         {"number", 3},
+         {"left_mm", 300},
+         {"top_mm", 40},
+         {"turned", true}}};
+    ordered_json wall =
+        with("/card", only({{"id", "rest"}, {"width_mm", 420}, {"height_mm", 300}}));
+    wall["mounts"][0]["under"] = only(ordered_json::object());
+    wall["kept_blanks"] = kept;
+    const wall::Project project = read(wall);
+    CHECK(project.kept_blanks ==
+          std::vector<wall::KeptBlank>{{{"kelp"}, 1, {"rest"}, 1, 12.5, 0, false},
+                                       {{"kelp"}, 2, {"rest"}, 3, 300, 40, true}});
+    CHECK(written(project).at("kept_blanks").dump() == kept.dump());
+    wall["kept_blanks"][1]["layer"] = 3;
+    CHECK(complaint(wall) ==
+          "wall.json: kept_blanks/#2/layer: there is no layer 3; count from 1 "
+          "for the top layer to 2");
+    wall["kept_blanks"][1].erase("top_mm");
+    CHECK(complaint(wall) == "wall.json: kept_blanks/#2: \"top_mm\" is missing; add it");
 }
 
 TEST_CASE("A back board, the pixels of a print and a print that stays are read and written") {

@@ -210,6 +210,17 @@ CardSheet card_sheet(int i) {
     return sheet;
 }
 
+/// Of the top layer of some pieces' mounts; a piece without a mount may have any of five.
+std::vector<KeptBlank> kept_blanks(const Project& project) {
+    std::vector<KeptBlank> all;
+    for (const Piece& piece : project.pieces)
+        if (!project.card.empty() && coin())
+            all.push_back({piece.id, piece.mount ? 1 : *rc::gen::inRange(1, 6),
+                           project.card.back().id, *rc::gen::inRange(1, 4), number(0, 900),
+                           number(0, 900), coin(), unknown()});
+    return all;
+}
+
 Hanger hanger() {
     const auto length = [] { return number(1, 500); };
     return {any_of<HangerType>(),  maybe<double>(length), maybe<double>(length),
@@ -351,6 +362,7 @@ Project project() {
         return Stock{{i == 0 ? "strip_large" : "hook_1"}, *rc::gen::inRange(0, 99), unknown()};
     });
     project.card = some(3, card_sheet);
+    project.kept_blanks = kept_blanks(project);
     project.mount_cut_price = maybe<double>([] { return number(0, 99); });
     project.wishes = wishes(project);
     project.target = target(project.room);

@@ -201,3 +201,70 @@ TEST_CASE("Keys that are not understood in mounts and card are told by their pla
                                                              "mounts/cream/openings/#2/round",
                                                              "card/jumbo/shop"});
 }
+
+namespace {
+
+/// Two layers of one piece's mount, kept on a sheet.
+Project wall_with_kept_blanks() {
+    Project project = wall_with_mount();
+    project.card = wall_with_card().card;
+    project.mounts[0].under.resize(1);
+    project.pieces[0].mount = project.mounts[0].id;
+    project.kept_blanks = {{{"kelp"}, 1, {"jumbo"}, 1, 0, 0, false},
+                           {{"kelp"}, 2, {"jumbo"}, 1, 300, 0, true}};
+    return project;
+}
+
+std::string fault_with(void (*change)(KeptBlank&)) {
+    Project project = wall_with_kept_blanks();
+    change(project.kept_blanks[1]);
+    return only_fault(project);
+}
+
+}  // namespace
+
+TEST_CASE("A kept blank is of a layer that is there, on a sheet that is there") {
+    CHECK(faults(wall_with_kept_blanks()).empty());
+    CHECK(fault_with([](KeptBlank& kept) {
+              kept.piece = {"reed"};
+          }).starts_with("kept_blanks/#2/piece: there is no \"reed\" in the project"));
+    CHECK(fault_with([](KeptBlank& kept) {
+              kept.sheet = {"felt"};
+          }).starts_with("kept_blanks/#2/sheet: there is no \"felt\" in the project"));
+    CHECK(fault_with([](KeptBlank& kept) { kept.layer = 3; }) ==
+          "kept_blanks/#2/layer: there is no layer 3; count from 1 for the top layer to 2");
+    CHECK(fault_with([](KeptBlank& kept) { kept.layer = 0; }) ==
+          "kept_blanks/#2/layer: there is no layer 0; count from 1 for the top layer to 2");
+    CHECK(fault_with([](KeptBlank& kept) { kept.number = 0; }) ==
+          "kept_blanks/#2/number: there is no sheet 0 of a kind; count the sheets of one kind from "
+          "1 to 999");
+    CHECK(fault_with([](KeptBlank& kept) {
+              kept.number = 1000;
+          }).starts_with("kept_blanks/#2/number: "));
+    CHECK(fault_with([](KeptBlank& kept) {
+              kept.left = -1;
+          }).starts_with("kept_blanks/#2/left_mm: -1 mm is out of range"));
+    CHECK(fault_with([](KeptBlank& kept) {
+              kept.top = std::numeric_limits<double>::quiet_NaN();
+          }).starts_with("kept_blanks/#2/top_mm: "));
+}
+
+TEST_CASE("A layer is kept once") {
+    CHECK(fault_with([](KeptBlank& kept) { kept.layer = 1; }) ==
+          "kept_blanks/#2: layer 1 of \"kelp\" is kept twice; take one of them out");
+}
+
+TEST_CASE("A blank may wait for the mount of its piece") {
+    Project project = wall_with_kept_blanks();
+    project.pieces[0].mount.reset();
+    project.kept_blanks[1].layer = 5;
+    CHECK(faults(project).empty());
+    project.kept_blanks[1].layer = 6;
+    CHECK(only_fault(project).starts_with("kept_blanks/#2/layer: there is no layer 6"));
+}
+
+TEST_CASE("Keys of a kept blank that are not understood are told by its number") {
+    Project project = wall_with_kept_blanks();
+    project.kept_blanks[1].unknown["why"] = "1";
+    CHECK(unknown_paths(project) == std::vector<std::string>{"kept_blanks/#2/why"});
+}

@@ -61,9 +61,9 @@ float width_of(const Ui& ui, const std::vector<BarButton>& buttons) {
     return width;
 }
 
-void show_buttons(Ui& ui, State& state, const std::vector<BarButton>& buttons, float x) {
+void show_buttons(Ui& ui, State& state, const std::vector<BarButton>& buttons, float x, float top) {
     for (const BarButton& button : buttons) {
-        ImGui::SetCursorPos({x, ui.px((kTopBarHeight - kHeight) / 2)});
+        ImGui::SetCursorPos({x, top + ui.px((kTopBarHeight - kHeight) / 2)});
         if (show(ui, button))
             button.press(state);
         x += width_of(ui, button) + ui.px(kGap);

@@ -1,10 +1,9 @@
 #include "app/canvas_painter.h"
 #include "app/layouts.h"
+#include "app/look_around.h"
 #include "app/panels/panels.h"
 #include "app/plans.h"
 #include "desk/overlay.h"
-
-#include <cmath>
 
 namespace wallwright::app {
 
@@ -15,10 +14,8 @@ using geometry::Rect;
 using geometry::Screen;
 using geometry::Wall;
 
-constexpr double kPixelsPerPaperMm = 4;  ///< At a scale of 1: figures of 2.5 mm are 10 px high.
-constexpr double kZoomStep = 1.15;       ///< For one notch of the wheel.
-constexpr double kMargin = 18;           ///< px around a fitted wall, at a scale of 1.
-constexpr int kFitRounds = 4;  ///< A label's room depends on the scale, and the fit on the labels.
+constexpr double kMargin = 18;  ///< px around a fitted wall, at a scale of 1.
+constexpr int kFitRounds = 4;   ///< A label's room depends on the scale, and the fit on the labels.
 
 Point<Screen> screen_point(ImVec2 at) {
     return {at.x, at.y};
@@ -62,29 +59,6 @@ void keep_fitted(const Ui& ui, State& state, const Rect<Screen>& area) {
     }
     state.view.fit(desk::extent_of(state.picture, state.session, state.layouts), inner);
     state.fitted_for = now;
-}
-
-bool is_panning() {
-    const bool space =
-        ImGui::IsKeyDown(ImGui::GetKeyIndex(ImGuiKey_Space)) && !ImGui::GetIO().WantTextInput;
-    return ImGui::IsMouseDown(ImGuiMouseButton_Middle) ||
-           (space && ImGui::IsMouseDown(ImGuiMouseButton_Left));
-}
-
-/// Wheel: zoom about the pointer; with Shift or sideways: pan. Middle button or space: drag the
-/// wall.
-void look_around(State& state, bool hovered, bool active) {
-    const ImGuiIO& io = ImGui::GetIO();
-    constexpr double kWheelPan = 60;  // px for one notch
-    if (hovered && io.MouseWheelH != 0)
-        state.view.pan({kWheelPan * io.MouseWheelH, 0});
-    if (hovered && io.MouseWheel != 0)
-        state.view.zoom(screen_point(io.MousePos), std::pow(kZoomStep, io.MouseWheel));
-    const bool panned = active && is_panning() && (io.MouseDelta.x != 0 || io.MouseDelta.y != 0);
-    if (panned)
-        state.view.pan({io.MouseDelta.x, io.MouseDelta.y});
-    if (panned || (hovered && (io.MouseWheelH != 0 || io.MouseWheel != 0)))
-        state.fitted = false;
 }
 
 desk::PointerEvent pointer_event(const State& state) {
@@ -176,7 +150,8 @@ void canvas(Ui& ui, State& state) {
     const bool activated = ImGui::IsItemActivated();
     const bool deactivated = ImGui::IsItemDeactivated();
     keep_fitted(ui, state, area);
-    look_around(state, hovered, active);
+    if (look_around(state.view, hovered, active))
+        state.fitted = false;
     if (activated)
         put_layout_away(state);
     refresh(ui, state);

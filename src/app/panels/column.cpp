@@ -1,3 +1,4 @@
+#include "app/panels/mount_parts.h"
 #include "app/panels/panels.h"
 #include "app/scoped.h"
 
@@ -9,12 +10,25 @@ namespace wallwright::app {
 
 namespace {
 
+void bench_panel(Ui& ui, State& state) {
+    switch (state.bench.view) {
+        case desk::BenchView::mount:
+            return mount_panel(ui, state);
+        case desk::BenchView::prints:
+            return prints_panel(ui, state);
+        case desk::BenchView::card:
+            return card_panel(ui, state);
+    }
+}
+
 void step_panel(Ui& ui, State& state) {
     switch (state.step) {
         case desk::Step::room:
             return room_panel(ui, state);
         case desk::Step::pieces:
             return pieces_panel(ui, state);
+        case desk::Step::mounts:
+            return bench_panel(ui, state);
         case desk::Step::arrange:
             return arrange_panel(ui, state);
         case desk::Step::hang:
@@ -24,7 +38,9 @@ void step_panel(Ui& ui, State& state) {
 
 void subject_panel(Ui& ui, State& state) {
     const desk::Selection& selection = state.session.selection;
-    if (selection.one_piece())
+    if (state.step == desk::Step::mounts)
+        bench_panel(ui, state);
+    else if (selection.one_piece())
         piece_panel(ui, state);
     else if (selection.furniture() || selection.fixture())
         thing_panel(ui, state);
@@ -34,9 +50,26 @@ void subject_panel(Ui& ui, State& state) {
         step_panel(ui, state);
 }
 
+/// The mount on the bench speaks for itself.
+void says_panel(Ui& ui, State& state) {
+    const bool is_mount =
+        state.step == desk::Step::mounts && state.bench.view == desk::BenchView::mount;
+    const auto it = is_mount ? mount_on_bench(state.session) : std::nullopt;
+    if (it && it->design)
+        mount_remarks(ui, state);
+    else
+        findings_panel(ui, state);
+}
+
 /// What the column is about, by a name of its own.
 std::string subject_of(const State& state) {
     const desk::Selection& selection = state.session.selection;
+    if (state.step == desk::Step::mounts) {
+        const auto piece = piece_on_bench(state.session);
+        const bool is_of_one = state.bench.view == desk::BenchView::mount && piece;
+        return is_of_one ? "mount/" + piece->piece.id.text
+                         : "bench/" + std::to_string(static_cast<int>(state.bench.view));
+    }
     if (const auto piece = selection.one_piece())
         return "piece/" + piece->text;
     if (const auto furniture = selection.furniture())
@@ -97,7 +130,7 @@ void column(Ui& ui, State& state) {
     subject_height = subject(ui, state, std::clamp(subject_height, ui.px(40), most));
     ImGui::BeginChild("findings", {0, 0}, false,
                       ImGuiWindowFlags_AlwaysUseWindowPadding | keys_for_fields());
-    findings_panel(ui, state);
+    says_panel(ui, state);
     findings = ImGui::GetCursorPosY() + ImGui::GetStyle().WindowPadding.y;
     ImGui::EndChild();
 }

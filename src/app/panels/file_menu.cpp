@@ -61,6 +61,7 @@ void entries(Ui& ui, State& state) {
     entry(ui, state, "file/sheets", ActionId::sheets);
     entry(ui, state, "file/elevation", ActionId::elevation);
     entry(ui, state, "file/marks", ActionId::marks);
+    entry(ui, state, "file/card-plan", ActionId::card_plan);
     ImGui::Separator();
     entry(ui, state, "file/settings", ActionId::settings);
     entry(ui, state, "file/keys", ActionId::keys);

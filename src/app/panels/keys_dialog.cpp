@@ -27,6 +27,14 @@ constexpr KeyLine kOnTheWall[] = {
     {"Space + drag", "Move the view", "So does the middle button."},
     {"Escape", "Put away", "The dialog, else the drag, else the selection."}};
 
+/// Likewise on the mount that lies on the bench.
+constexpr KeyLine kOnTheBench[] = {
+    {"Drag a window", "Place it by hand", "It rests in the middle, in line, or on whole steps."},
+    {"Drag an edge", "Change the overlap", "Between two windows: the bar."},
+    {"Double click", "Centre it again", "The window goes by the borders' rule."},
+    {"Left, Right", "Go to another mount", "In the order of the row below."},
+    {"Up, Down", "Go to another layer", "On the back of a mount with several."}};
+
 template <class Described>
 std::vector<KeyLine> with_keys(std::span<const Described> all) {
     std::vector<KeyLine> lines;
@@ -68,6 +76,7 @@ void show_table(Ui& ui) {
         return;
     ImGui::TableNextColumn();
     show_lines(ui, "On the wall", kOnTheWall);
+    show_lines(ui, "On the bench", kOnTheBench);
     show_lines(ui, "Files and steps", with_keys(all_actions()));
     ImGui::TableNextColumn();
     show_lines(ui, "Pieces", with_keys(desk::all_commands()));

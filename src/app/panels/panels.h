@@ -14,7 +14,7 @@ inline constexpr float kStatusBarHeight = 28;
 /// The whole window: bars, canvas, column, and what dialog is open.
 void parts(Ui& ui, State& state);
 
-/// Left to right: the wall's title and whether it is saved, the file menu, the four steps, undo and
+/// Left to right: the wall's title and whether it is saved, the file menu, the five steps, undo and
 /// redo, units, appearance, help.
 void top_bar(Ui& ui, State& state);
 /// Under the canvas: where the pointer is, how many pieces, the gap, a notice.
@@ -33,6 +33,12 @@ void thing_panel(Ui& ui, State& state);        ///< Furniture or a fixture selec
 void growth_panel(Ui& ui, State& state);       ///< A section of the step arrange.
 void suggestions_panel(Ui& ui, State& state);  ///< Likewise: what to buy next.
 void findings_panel(Ui& ui, State& state);
+
+/// What the column says in the step mounts, by the view of the bench: the mount of the selected
+/// piece, or all that have one; prints and frames; card.
+void mount_panel(Ui& ui, State& state);
+void prints_panel(Ui& ui, State& state);
+void card_panel(Ui& ui, State& state);
 
 /// Whatever dialog is open, over everything else.
 void dialogs(Ui& ui, State& state);
@@ -59,5 +65,14 @@ void stage_strip(Ui& ui, State& state);
 
 /// The canvas in what the other panels leave: drawing, pointer, zoom.
 void canvas(Ui& ui, State& state);
+
+/// The bench in its stead, in the step mounts: a row of its views, and one of them in what is left,
+/// at the cursor.
+void bench(Ui& ui, State& state);
+/// Each fills `area`, px of the window.
+using ScreenArea = geometry::Rect<geometry::Screen>;
+void bench_mount(Ui& ui, State& state, const ScreenArea& area);
+void bench_prints(Ui& ui, State& state, const ScreenArea& area);
+void bench_card(Ui& ui, State& state, const ScreenArea& area);
 
 }  // namespace wallwright::app

@@ -1,3 +1,4 @@
+#include "app/boards.h"
 #include "app/layouts.h"
 #include "app/panels/panels.h"
 #include "app/plans.h"
@@ -47,6 +48,7 @@ void parts(Ui& ui, State& state) {
     keep_layouts(state);
     const float strip = layouts_height(ui, state);
     follow_plans(ui, state);
+    follow_boards(ui, state);
     const float stages = stage_strip_height(ui, state);
     {
         const Part part("top", {0, 0}, {size.x, top}, ui.theme().panel, kStill);
@@ -61,7 +63,10 @@ void parts(Ui& ui, State& state) {
     {
         const Part part("wall", {0, top}, {left, size.y - top - foot - strip - stages},
                         ui.theme().desk, kStill);
-        canvas(ui, state);
+        if (state.step == desk::Step::mounts)
+            bench(ui, state);
+        else
+            canvas(ui, state);
     }
     if (stages > 0) {
         const Part part("stages", {0, size.y - foot - strip - stages}, {left, stages},

@@ -43,6 +43,7 @@ Order order_for(Step step) {
         case Step::hang:
             return {{kHanging, kPlace, kFrame, kPicture}, 1};
         case Step::room:
+        case Step::mounts:
         case Step::arrange:
             break;
     }

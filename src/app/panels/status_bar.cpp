@@ -99,8 +99,14 @@ void show_notice(Ui& ui, State& state, float left, float right) {
         state.session.notice.reset();
 }
 
+/// What the hand could do, or does.
+const std::string& hand_words(const State& state) {
+    return state.step == desk::Step::mounts ? state.mount_tool.showing().words
+                                            : state.pointer.showing().words;
+}
+
 void show_middle(Ui& ui, State& state, float left, float right) {
-    const std::string& words = state.pointer.showing().words;
+    const std::string& words = hand_words(state);
     if (state.session.notice)
         show_notice(ui, state, left, right);
     else if (!words.empty())
@@ -115,7 +121,7 @@ void show(Ui& ui, State& state) {
     // Room for four figures each, so that nothing jumps while the pointer moves.
     const float where_room = std::max(width_of("x 00000   y 00000 mm"), width_of(where));
     const float where_at = width - edge - where_room;
-    const bool is_told = state.session.notice || !state.pointer.showing().words.empty();
+    const bool is_told = state.session.notice || !hand_words(state).empty();
     std::string known = facts(state);
     if (is_told && where_at - apart - edge - width_of(known) - apart < ui.px(kWordsLeast))
         known.clear();

@@ -36,7 +36,7 @@ const char* saved_words(const desk::Session& session) {
 
 Buttons step_buttons(const State& state, Say say) {
     Buttons buttons;
-    for (int i = 0; i < 4; ++i) {
+    for (int i = 0; i <= static_cast<int>(desk::Step::hang); ++i) {
         const auto id = static_cast<ActionId>(static_cast<int>(ActionId::step_room) + i);
         const Action& step = action(id);
         const bool chosen = static_cast<int>(state.step) == i;

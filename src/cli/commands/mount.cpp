@@ -1,6 +1,7 @@
 #include "cli/command.h"
 #include "cli/load.h"
 #include "cli/mount_out.h"
+#include "cli/svg_out.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -22,6 +23,7 @@ struct MountWords {
     std::string overlap;
     std::string base;
     std::string reveal;
+    std::string svg;
     int layers = 1;
 };
 
@@ -115,22 +117,44 @@ Answer answer_of(const std::vector<MadeMount>& all, bool json, LengthUnit unit, 
     return {std::move(text), std::move(aside), status};
 }
 
+/// Where a folder for them was named.
+Outcome add_svgs(Answer& answer, const std::vector<MadeMount>& all, const std::string& folder) {
+    if (folder.empty())
+        return {};
+    std::vector<pages::BoardSvg> boards;
+    for (const MadeMount& made : all)
+        for (pages::BoardSvg& board :
+             pages::mount_svgs(made.design, made.piece.empty() ? "mount" : made.piece, made.title))
+            boards.push_back(std::move(board));
+    const auto written = write_svgs(folder, boards);
+    if (!written)
+        return fail(written.error());
+    answer.aside += *written;
+    return {};
+}
+
+Result<Answer> answered(const MountWords& words, const Result<std::vector<MadeMount>>& made,
+                        LengthUnit unit, const std::string& aside) {
+    if (!made)
+        return fail(made.error());
+    Answer answer = answer_of(*made, words.common.json, unit, aside);
+    if (auto written = add_svgs(answer, *made, words.svg); !written)
+        return fail(std::move(written.error()));
+    return answer;
+}
+
 Result<Answer> run_mount(const MountWords& words) {
     if (words.common.file.empty()) {
         if (words.blank.empty() || words.print.empty())
             return fail({"", "there is nothing to make a mount of",
                          "name a project file, or type --blank and --print", ""});
         const LengthUnit unit = unit_of_words(words.common.units, LengthUnit::mm);
-        const auto made = made_as_typed(words, unit);
-        return made ? Result<Answer>(answer_of(*made, words.common.json, unit, ""))
-                    : fail(made.error());
+        return answered(words, made_as_typed(words, unit), unit, "");
     }
     const auto loaded = load(words.common);
     if (!loaded)
         return fail(loaded.error());
-    const auto made = made_of(words, *loaded);
-    return made ? Result<Answer>(answer_of(*made, words.common.json, loaded->shown, loaded->aside))
-                : fail(made.error());
+    return answered(words, made_of(words, *loaded), loaded->shown, loaded->aside);
 }
 
 void define(CLI::App& command, MountWords& words) {
@@ -157,6 +181,9 @@ void define(CLI::App& command, MountWords& words) {
         ->check(CLI::Range(1, kLayersMost))
         ->needs(print)
         ->capture_default_str();
+    command
+        .add_option("--svg", words.svg, "Folder for each board at true size, for a cutting machine")
+        ->type_name("FOLDER");
 }
 
 }  // namespace

@@ -48,7 +48,7 @@ struct Shares {
 geometry::Size hull_of(const Stock& stock) {
     geometry::Size hull;
     for (const StockSheet& sheet : stock.sheets) {
-        if (sheet.drops_out || sheet.count == 0)
+        if (sheet.is_extra || sheet.count == 0)
             continue;
         hull.width = std::max(hull.width, sheet.usable.width);
         hull.height = std::max(hull.height, sheet.usable.height);
@@ -57,9 +57,9 @@ geometry::Size hull_of(const Stock& stock) {
 }
 
 std::vector<Shares> shares_of(const Stock& stock, geometry::Size hull) {
-    const auto fits_some = [&stock](const StockBlank& blank, bool drops_out) {
+    const auto fits_some = [&stock](const StockBlank& blank, bool is_extra) {
         return std::any_of(stock.sheets.begin(), stock.sheets.end(), [&](const StockSheet& sheet) {
-            return sheet.drops_out == drops_out && sheet.count > 0 && fits(blank, sheet);
+            return sheet.is_extra == is_extra && sheet.count > 0 && fits(blank, sheet);
         });
     };
     const bool may_turn = std::any_of(stock.sheets.begin(), stock.sheets.end(),
@@ -146,7 +146,7 @@ std::size_t area_bound(const Stock& stock) {
         blanks += stock.blanks[static_cast<std::size_t>(blank)].area;
     std::vector<double> sheets;
     for (const StockSheet& sheet : stock.sheets) {
-        if (sheet.drops_out)
+        if (sheet.is_extra)
             blanks -= sheet.usable.area();
         else
             sheets.insert(sheets.end(), sheet.count, sheet.usable.area());

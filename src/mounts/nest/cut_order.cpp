@@ -81,7 +81,8 @@ class CutUp {
     CutSheet* sheet_;
 };
 
-/// Left, top, and then what is beyond the right and the lower margin.
+}  // namespace
+
 OnSheet trim(CutSheet& sheet, const NestSheet& kind) {
     OnSheet piece{.size = kind.size};
     if (kind.margin < geometry::kLengthEps)
@@ -93,20 +94,10 @@ OnSheet trim(CutSheet& sheet, const NestSheet& kind) {
     return piece;
 }
 
-}  // namespace
-
 CutSheet cut_up(const NestTask& task, const Stock& stock, const OpenSheet& open) {
     CutSheet sheet{.sheet = open.kind, .placed = {}, .cuts = {}, .offcuts = {}};
     const OnSheet usable = trim(sheet, task.sheets[open.kind]);
     CutUp(stock, open.tree, sheet).cut(0, usable);
-    std::stable_sort(
-        sheet.offcuts.begin(), sheet.offcuts.end(),
-        [](const OnSheet& a, const OnSheet& b) { return a.size.area() > b.size.area(); });
-    std::stable_sort(sheet.placed.begin(), sheet.placed.end(),
-                     [](const PlacedBlank& a, const PlacedBlank& b) {
-                         return a.place.top != b.place.top ? a.place.top < b.place.top
-                                                           : a.place.left < b.place.left;
-                     });
     return sheet;
 }
 

@@ -6,7 +6,10 @@
 
 namespace wallwright::mounts {
 
-/// See lay_out.h. Numbers are left 0.
+/// Left, top, and then what is beyond the right and the lower margin; gives what is inside.
+OnSheet trim(CutSheet& sheet, const NestSheet& kind);
+
+/// See lay_out.h. Numbers are left 0, and what comes out is in no order.
 CutSheet cut_up(const NestTask& task, const Stock& stock, const OpenSheet& open);
 
 }  // namespace wallwright::mounts

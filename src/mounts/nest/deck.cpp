@@ -12,7 +12,7 @@ DeckCost cost_of_kinds(const Stock& stock, const Sheets& kinds) {
     DeckCost cost = {};
     for (const std::size_t kind : kinds) {
         const StockSheet& sheet = stock.sheets[kind];
-        if (sheet.drops_out)
+        if (sheet.is_extra)
             continue;
         cost.bought += sheet.to_buy ? 1 : 0;
         cost.count += 1;
@@ -45,7 +45,7 @@ Sheets emptiest_of_each(const Stock& stock, const Packing& from) {
         double used = sheet.tree.area();
         for (const int piece : sheet.tree.free())
             used -= sheet.tree.area_of(piece);
-        if (stock.sheets[sheet.kind].drops_out ||
+        if (stock.sheets[sheet.kind].is_extra ||
             (least_used[sheet.kind] >= 0 && least_used[sheet.kind] <= used))
             continue;
         least_used[sheet.kind] = used;
@@ -93,7 +93,7 @@ Packing all_open(const Stock& stock, const Packing& from) {
     Packing all = from;
     for (std::size_t kind = 0; kind < stock.sheets.size(); ++kind) {
         const StockSheet& sheet = stock.sheets[kind];
-        const bool helps = !sheet.drops_out &&
+        const bool helps = !sheet.is_extra &&
                            std::any_of(stock.wanted.begin(), stock.wanted.end(), [&](int blank) {
                                return fits(stock.blanks[static_cast<std::size_t>(blank)], sheet);
                            });
@@ -138,7 +138,7 @@ std::vector<Packing> better_decks(const Stock& stock, const Packing& from, std::
     for (const std::size_t sheet : emptiest_of_each(stock, from)) {
         offer(steps, stock, kinds, {.sheet = sheet, .kind = stock.sheets.size()}, bound);
         for (std::size_t kind = 0; kind < stock.sheets.size(); ++kind)
-            if (!stock.sheets[kind].drops_out && opened(from, kind) < stock.sheets[kind].count)
+            if (!stock.sheets[kind].is_extra && opened(from, kind) < stock.sheets[kind].count)
                 offer(steps, stock, kinds, {.sheet = sheet, .kind = kind}, bound);
     }
     std::stable_sort(steps.begin(), steps.end(),

@@ -12,7 +12,7 @@ namespace {
 std::vector<std::size_t> as_opened(const Stock& stock) {
     std::vector<std::size_t> kinds;
     for (std::size_t kind = 0; kind < stock.sheets.size(); ++kind)
-        if (!stock.sheets[kind].drops_out)
+        if (!stock.sheets[kind].is_extra)
             kinds.push_back(kind);
     std::stable_sort(kinds.begin(), kinds.end(), [&](std::size_t a, std::size_t b) {
         const StockSheet& one = stock.sheets[a];
@@ -41,7 +41,7 @@ bool open_for(const Stock& stock, Packing& packing, const StockBlank& blank,
 Packing greedy(const Stock& stock, const Rules& rules, Random& random) {
     Packing packing;
     for (std::size_t kind = 0; kind < stock.sheets.size(); ++kind)
-        if (stock.sheets[kind].drops_out && stock.sheets[kind].usable.area() > 0)
+        if (stock.sheets[kind].is_extra && stock.sheets[kind].usable.area() > 0)
             packing.sheets.push_back({kind, SheetTree(stock.sheets[kind].usable)});
     const std::vector<std::size_t> kinds = as_opened(stock);
     std::vector<int> blanks = stock.wanted;

@@ -22,11 +22,20 @@ bool is_cut(const std::vector<CutSheet>& sheets, std::size_t blank) {
     });
 }
 
-std::vector<CutSheet> cut_sheets(const NestTask& task, const Stock& stock, const Packing& packing) {
-    std::vector<CutSheet> sheets;
-    for (const OpenSheet& open : packing.sheets)
-        if (!open.tree.is_empty())
-            sheets.push_back(cut_up(task, stock, open));
+/// Blanks row by row, the largest offcut first.
+void sort_out(CutSheet& sheet) {
+    std::stable_sort(
+        sheet.offcuts.begin(), sheet.offcuts.end(),
+        [](const OnSheet& a, const OnSheet& b) { return a.size.area() > b.size.area(); });
+    std::stable_sort(sheet.placed.begin(), sheet.placed.end(),
+                     [](const PlacedBlank& a, const PlacedBlank& b) {
+                         return a.place.top != b.place.top ? a.place.top < b.place.top
+                                                           : a.place.left < b.place.left;
+                     });
+}
+
+/// The fullest first, drop-outs last.
+void sort_sheets(const NestTask& task, std::vector<CutSheet>& sheets) {
     const auto full = [&task](const CutSheet& sheet) {
         return placed_area(sheet) / task.sheets[sheet.sheet].size.area();
     };
@@ -35,7 +44,6 @@ std::vector<CutSheet> cut_sheets(const NestTask& task, const Stock& stock, const
         const bool drops_b = task.sheets[b.sheet].drop_out_of.has_value();
         return drops_a != drops_b ? drops_b : full(a) > full(b);
     });
-    return sheets;
 }
 
 /// Moves what can be cut to the plan, in turn. A drop-out is smaller than its blank, so no circle
@@ -65,8 +73,9 @@ void sum_up(const NestTask& task, NestPlan& plan) {
     double sheets = 0;
     double blanks = 0;
     for (const CutSheet& sheet : plan.sheets) {
-        if (!task.sheets[sheet.sheet].drop_out_of) {
-            sheets += task.sheets[sheet.sheet].size.area();
+        const NestSheet& kind = task.sheets[sheet.sheet];
+        if (!kind.drop_out_of && !kind.taken) {
+            sheets += kind.size.area();
             plan.count += 1;
             blanks += placed_area(sheet);
         }
@@ -77,20 +86,30 @@ void sum_up(const NestTask& task, NestPlan& plan) {
 
 }  // namespace
 
-NestPlan lay_out(const NestTask& task, const Stock& stock, const Packing& packing) {
+NestPlan plan_of(const NestTask& task, std::vector<CutSheet> sheets) {
     NestPlan plan;
-    std::vector<CutSheet> waiting = cut_sheets(task, stock, packing);
-    put_in_order(task, waiting, plan);
-    for (const int blank : stock.too_large)
-        plan.left_out.push_back(static_cast<std::size_t>(blank));
-    for (const int blank : packing.unplaced)
-        plan.left_out.push_back(static_cast<std::size_t>(blank));
-    for (const CutSheet& sheet : waiting)
+    for (CutSheet& sheet : sheets)
+        sort_out(sheet);
+    sort_sheets(task, sheets);
+    put_in_order(task, sheets, plan);
+    for (const CutSheet& sheet : sheets)
         for (const PlacedBlank& blank : sheet.placed)
             plan.left_out.push_back(blank.blank);
-    std::sort(plan.left_out.begin(), plan.left_out.end());
     number_cuts(plan);
     sum_up(task, plan);
+    return plan;
+}
+
+NestPlan lay_out(const NestTask& task, const Stock& stock, const Packing& packing) {
+    std::vector<CutSheet> sheets;
+    for (const OpenSheet& open : packing.sheets)
+        if (!open.tree.is_empty())
+            sheets.push_back(cut_up(task, stock, open));
+    NestPlan plan = plan_of(task, std::move(sheets));
+    for (const std::vector<int>* blanks : {&stock.too_large, &packing.unplaced})
+        for (const int blank : *blanks)
+            plan.left_out.push_back(static_cast<std::size_t>(blank));
+    std::sort(plan.left_out.begin(), plan.left_out.end());
     return plan;
 }
 

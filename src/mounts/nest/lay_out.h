@@ -13,4 +13,8 @@ namespace wallwright::mounts {
 /// the bound.
 NestPlan lay_out(const NestTask& task, const Stock& stock, const Packing& packing);
 
+/// The same of sheets that are cut up already, of which everything but the numbers of their cuts is
+/// known. Blanks that are not on them are not named.
+NestPlan plan_of(const NestTask& task, std::vector<CutSheet> sheets);
+
 }  // namespace wallwright::mounts

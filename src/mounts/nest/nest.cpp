@@ -24,6 +24,11 @@ class Budget {
     Budget(const NestOptions& options, const std::function<bool()>& go_on)
         : options_(options), go_on_(&go_on), start_(Clock::now()) {}
 
+    /// Whether so many rounds without anything better are enough.
+    [[nodiscard]] bool is_enough(std::uint64_t rounds) const {
+        return options_.patience > 0 && rounds >= options_.patience;
+    }
+
     /// True when one round more is within that share of it; counts the round.
     bool another(double share) {
         stopped_ = stopped_ || !(*go_on_)();
@@ -52,7 +57,8 @@ bool improve(const Stock& stock, Packing& best, std::size_t bound, Random& seeds
         tries.emplace_back(stock, std::move(deck), RebuildGoal::place_all, seeds.next());
     if (tries.empty())
         return false;
-    for (std::size_t i = 0; budget.another(kShareForSheets); ++i) {
+    for (std::size_t i = 0; !budget.is_enough(i / tries.size()) && budget.another(kShareForSheets);
+         ++i) {
         Rebuild& rebuild = tries[i % tries.size()];
         rebuild.round();
         if (!is_better(stock, rebuild.best(), best))
@@ -65,7 +71,7 @@ bool improve(const Stock& stock, Packing& best, std::size_t bound, Random& seeds
 
 void enlarge_offcut(const Stock& stock, Packing& best, Random& seeds, Budget& budget) {
     Rebuild rebuild(stock, best, RebuildGoal::large_offcut, seeds.next());
-    while (budget.another(1))
+    while (!budget.is_enough(rebuild.rounds_since_better()) && budget.another(1))
         rebuild.round();
     best = rebuild.best();
 }

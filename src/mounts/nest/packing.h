@@ -20,8 +20,9 @@ struct StockSheet {
     std::size_t count = 0;
     double price = 0;
     bool to_buy = false;
-    bool may_turn = true;  ///< Blanks on it.
-    bool drops_out = false;
+    bool may_turn = true;   ///< Blanks on it.
+    bool is_extra = false;  ///< A drop-out, or part of a sheet that is taken: costs nothing.
+    bool leaves_offcuts = true;
 };
 
 /// Blanks keep their indices of the task; those not in `wanted` fit no sheet.

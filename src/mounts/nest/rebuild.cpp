@@ -56,7 +56,7 @@ double Rebuild::rank() const {
     if (goal_ == RebuildGoal::place_all)
         return cost();
     for (const OpenSheet& sheet : now_.sheets)
-        if (!stock_->sheets[sheet.kind].drops_out)
+        if (stock_->sheets[sheet.kind].leaves_offcuts)
             for (const int piece : sheet.tree.free())
                 largest = std::max(largest, sheet.tree.area_of(piece) / unit_);
     return now_.unplaced.empty() ? -largest : 1;
@@ -160,6 +160,10 @@ void Rebuild::step() {
         }
     }
     old = now_cost_;
+}
+
+std::uint64_t Rebuild::rounds_since_better() const {
+    return since_better_ / kStepsARound;
 }
 
 void Rebuild::round() {

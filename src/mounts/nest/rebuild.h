@@ -18,6 +18,7 @@ class Rebuild {
     void round();
 
     [[nodiscard]] const Packing& best() const { return best_; }
+    [[nodiscard]] std::uint64_t rounds_since_better() const;
     /// Nothing more to do: all is placed, when that is the goal.
     [[nodiscard]] bool is_done() const {
         return goal_ == RebuildGoal::place_all && best_.unplaced.empty();

@@ -29,6 +29,9 @@ struct NestSheet {
     /// Index of the blank whose window it drops out of. There is one of it, once that blank is cut,
     /// and it does not count as a sheet. It must be smaller than the blank.
     std::optional<std::size_t> drop_out_of = {};
+    /// Part of a sheet that is cut anyway: there is one of it, and it does not count as a sheet.
+    bool taken = false;
+    bool leaves_offcuts = true;  ///< What is left of it counts when offcuts are compared.
 };
 
 struct NestTask {
@@ -40,6 +43,8 @@ struct NestOptions {
     double seconds = 1;      ///< At most so long; without a bound when 0, then `rounds` is above 0.
     std::uint64_t seed = 1;  ///< The same seed and rounds without seconds give the same plan.
     std::uint64_t rounds = 0;  ///< At most so many, of some hundred tries each; 0: no bound.
+    /// Each part of the search ends after so many rounds that bettered nothing; 0: it goes on.
+    std::uint64_t patience = 0;
 };
 
 }  // namespace wallwright::mounts

@@ -1,0 +1,21 @@
+// Which pieces lie on the bench, and which of them is looked at.
+#pragma once
+
+#include "desk/session.h"
+
+#include <vector>
+
+namespace wallwright::desk {
+
+/// Pieces in the order in which they lie beside each other: those on the wall from left to right,
+/// then those that wait.
+std::vector<wall::PieceId> bench_order(const wall::Project& project);
+
+/// Selects the piece so many places further in that order, from the one that is selected or else
+/// from before the first; it ends at the ends.
+void select_mount(Session& session, int by);
+
+/// Boards of the selected piece's mount as it is cut; 0 without one.
+std::size_t layer_count(const Session& session);
+
+}  // namespace wallwright::desk

@@ -1,0 +1,72 @@
+// Which print goes into which frame: the best match of the open wall, and what a person takes of
+// it.
+#pragma once
+
+#include "desk/background.h"
+#include "desk/session.h"
+#include "mounts/match/match.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace wallwright::desk {
+
+/// A match, and what one more frame would solve.
+struct Matched {
+    mounts::Match match;
+    std::vector<mounts::OneMore> more;
+};
+
+/// One a window. It is matched anew, on a thread of its own, whenever prints, frames or mounts have
+/// changed; until that is done what was found before stays, and is stale.
+class MatchChoice {
+  public:
+    /// Why nothing can be matched, as a sentence; empty when it can.
+    [[nodiscard]] static std::string hindrance(const Session& session);
+
+    /// Once a frame while it is looked at: takes the answer when it is there, begins anew when it
+    /// is of another wall. Tells when the work broke off. True when something became another.
+    bool follow(Session& session);
+    /// Forgets everything, for another session.
+    void clear();
+    [[nodiscard]] bool is_running() const { return work_ && work_->is_running(); }
+
+    /// The last one; null before the first. May speak of what is there no longer while is_stale().
+    [[nodiscard]] const Matched* found() const { return found_ ? &*found_ : nullptr; }
+    /// It is of another wall than the session's kept one, or there is none.
+    [[nodiscard]] bool is_stale() const { return !found_ || is_stale_; }
+    /// Grows whenever found() or is_stale() may have changed.
+    [[nodiscard]] std::uint64_t version() const { return version_; }
+    /// Its pair with this print or piece, or null.
+    [[nodiscard]] const mounts::Pair* pair_of(const wall::PrintId& print) const;
+    [[nodiscard]] const mounts::Pair* pair_of(const wall::PieceId& piece) const;
+    /// Some print is to go elsewhere, or some frame to be turned or emptied.
+    [[nodiscard]] bool changes_anything(const Session& session) const;
+
+    /// Every print where the match has it, as one step; frames that may move hang a quarter turn
+    /// where that is better. Only while it is not stale. True when it was kept.
+    bool take_all(Session& session);
+    /// Only this print; what is in its new frame goes back into the drawer.
+    bool take(Session& session, const wall::PrintId& print);
+
+  private:
+    void compare(const Session& session);
+    void compare_found();
+    void take_answer(Session& session);
+    void begin(const Session& session);
+
+    std::unique_ptr<Background<Matched>> work_;
+    std::optional<Matched> found_;
+    // Of each only what a match depends on.
+    std::optional<wall::Project> now_;          ///< The session's kept project,
+    std::uint64_t compared_ = 0;                ///< of this version.
+    std::optional<wall::Project> about_;        ///< What the last work began with.
+    std::optional<wall::Project> found_about_;  ///< What found_ is of.
+    bool is_stale_ = false;
+    std::uint64_t version_ = 1;
+};
+
+}  // namespace wallwright::desk
