@@ -1,6 +1,6 @@
 #include "app/actions.h"
 
-#include "app/boards.h"
+#include "app/bench/boards.h"
 #include "app/plans.h"
 #include "edits/edit.h"
 #include "edits/room.h"
@@ -76,6 +76,10 @@ FileWords words_for(FileDialog::For what) {
             return {"A picture of the wall", "Write", {".png", ".svg", ".pdf"}};
         case FileDialog::For::card_plan:
             return {"How the card is cut, as a PDF", "Write", {".pdf"}};
+        case FileDialog::For::cutting_sheets:
+            return {"Cutting sheets of the mounts, as a PDF", "Write", {".pdf"}};
+        case FileDialog::For::plan_and_cutting:
+            return {"Card plan and cutting sheets, as a PDF", "Write", {".pdf"}};
         case FileDialog::For::marks:
             break;
     }
@@ -248,10 +252,23 @@ void show(State& state, desk::Session session) {
     state.bench = {};
     state.mount_picture = {};
     state.pointer_at.reset();
+    state.told_problem = {};
     state.step = desk::Step::arrange;
     state.fitted = true;
     state.other_session = true;
     close_dialog(state);
+}
+
+void forget_old_problem(State& state) {
+    std::optional<desk::Notice>& notice = state.session.notice;
+    const ToldProblem& before = state.told_problem;
+    const std::uint64_t wall = state.session.kept_version();
+    const bool is_old = notice && notice->is_problem && notice->text == before.text;
+    if (is_old &&
+        (before.step != state.step || before.view != state.bench.view || before.wall != wall))
+        notice.reset();
+    const bool is_told = notice && notice->is_problem;
+    state.told_problem = {is_told ? notice->text : "", state.step, state.bench.view, wall};
 }
 
 void keep_preferences(State& state) {

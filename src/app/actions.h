@@ -20,6 +20,8 @@ enum class ActionId {
     elevation,
     marks,
     card_plan,
+    cutting_sheets,
+    plan_and_cutting,
     settings,
     quit,
     keys,
@@ -76,6 +78,13 @@ void want_elevation(State& state);
 void want_marks(State& state);
 /// The plan of the card as PDF. Without one it is told what to do first.
 void want_card_plan(State& state);
+/// The sheets for the mounts that are still to be cut as PDF, alone or after the plan of the card.
+/// What hinders it is told as a notice.
+void want_cutting_sheets(State& state);
+void want_plan_and_cutting(State& state);
+/// Why there are no cutting sheets now and what to do, as one sentence or two; empty when there
+/// are.
+std::string cutting_hindrance(const wall::Project& project);
 
 /// Opens the dialog for a file of that name in the folder used last.
 void ask_for_file(State& state, FileDialog::For what, const std::string& name = "");
@@ -118,5 +127,8 @@ void do_what_waited(State& state);
 bool is_hand_busy(const State& state);
 /// What the hand is doing is given up.
 void let_go(State& state);
+/// Once a frame: a problem that was told goes with the next step of the work, and when the person
+/// looks at something else.
+void forget_old_problem(State& state);
 
 }  // namespace wallwright::app

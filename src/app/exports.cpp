@@ -1,7 +1,9 @@
 #include "app/actions.h"
 #include "edits/edit.h"
 #include "edits/pieces.h"
+#include "mounts/card/still_to_cut.h"
 #include "pages/marks_csv.h"
+#include "pages/mount_job.h"
 #include "pages/render.h"
 #include "pages/sheet_card.h"
 #include "pages/sheets.h"
@@ -15,6 +17,9 @@ namespace {
 
 using For = FileDialog::For;
 
+constexpr const char* kEveryMountIsCut =
+    "Every mount here is cut. To have one cut again, choose its piece in the view Mount and switch "
+    "off \"Is cut already\".";
 constexpr double kPixelsPerMm = 5;  ///< Of a PNG: 127 dots an inch.
 
 /// A name for a file beside the wall's own: "attic-sheets.pdf".
@@ -29,12 +34,33 @@ pages::Paper paper_for(units::LengthUnit unit) {
     return unit == units::LengthUnit::inch ? pages::Paper::letter : pages::Paper::a4;
 }
 
-std::string sheets_pdf(const desk::Session& session) {
+/// The plan on the bench, where it is of the wall as it is now; null else. The bench follows the
+/// wall only while it is looked at.
+const mounts::CardPlan* plan_on_bench(State& state) {
+    desk::CardChoice& choice = state.card.choice;
+    constexpr bool kHold = true;
+    choice.follow(state.session, kHold);
+    if (state.step != desk::Step::mounts || state.bench.view != desk::BenchView::card)
+        choice.pause();
+    return choice.is_stale() ? nullptr : choice.plan();
+}
+
+/// The plan that the person has seen; one is worked out only where nobody has seen one.
+std::optional<mounts::CardPlan> card_for_sheets(State& state) {
+    if (const mounts::CardPlan* plan = plan_on_bench(state))
+        return *plan;
+    return pages::card_plan_for_sheets(state.session.kept(), [] { return true; });
+}
+
+/// Of these parts, or else of all that there are.
+std::string sheets_pdf(State& state, std::vector<pages::SheetPart> parts) {
+    const desk::Session& session = state.session;
+    const bool has_card =
+        parts.empty() || std::ranges::find(parts, pages::SheetPart::card) != parts.end();
+    const pages::SheetOptions options{paper_for(session.kept().unit), session.picture_folder(),
+                                      std::move(parts),
+                                      has_card ? card_for_sheets(state) : std::nullopt};
     const wall::Project& project = session.project();
-    const pages::SheetOptions options{paper_for(project.unit),
-                                      session.picture_folder(),
-                                      {},
-                                      pages::card_plan_for_sheets(project, [] { return true; })};
     return pages::to_pdf(pages::sheets(project, session.assessment(), options), project.title);
 }
 
@@ -52,18 +78,23 @@ Result<std::string> elevation_bytes(const State& state, const std::filesystem::p
     return pages::to_png(page, kPixelsPerMm);
 }
 
-Result<std::string> card_plan_pdf(const State& state) {
-    const desk::CardChoice& choice = state.card.choice;
-    if (choice.is_stale())
+Result<std::string> card_plan_pdf(State& state) {
+    const mounts::CardPlan* plan = plan_on_bench(state);
+    if (plan == nullptr)
         return fail({"", "the card is still being laid out", "wait a moment", ""});
     const wall::Project& project = state.session.kept();
-    return pages::to_pdf(pages::card_plan_sheets(project, *choice.plan(), paper_for(project.unit)),
+    return pages::to_pdf(pages::card_plan_sheets(project, *plan, paper_for(project.unit)),
                          project.title);
 }
 
-Result<std::string> bytes_for(const State& state, For what, const std::filesystem::path& file) {
+Result<std::string> bytes_for(State& state, For what, const std::filesystem::path& file) {
+    using pages::SheetPart;
     if (what == For::sheets)
-        return sheets_pdf(state.session);
+        return sheets_pdf(state, {});
+    if (what == For::cutting_sheets)
+        return sheets_pdf(state, {SheetPart::mounts});
+    if (what == For::plan_and_cutting)
+        return sheets_pdf(state, {SheetPart::card, SheetPart::mounts});
     if (what == For::card_plan)
         return card_plan_pdf(state);
     if (what == For::marks)
@@ -81,6 +112,19 @@ std::string name_from(const std::filesystem::path& folder, const std::filesystem
         whole.lexically_relative(std::filesystem::absolute(folder, unknown).lexically_normal());
     const bool is_inside = !inside.empty() && *inside.begin() != "..";
     return is_inside ? inside.string() : (unknown ? file : whole).string();
+}
+
+void want_to_cut(State& state, For what, std::string_view ending) {
+    if (std::string why = cutting_hindrance(state.session.kept()); !why.empty())
+        state.session.notice = desk::Notice{false, std::move(why)};
+    else
+        ask_for_file(state, what, name_beside(state, ending));
+}
+
+/// True for what has a bar on its first sheet to check the printer by.
+bool has_sheets(For what) {
+    return what == For::sheets || what == For::card_plan || what == For::cutting_sheets ||
+           what == For::plan_and_cutting;
 }
 
 Outcome take_picture(State& state, const std::filesystem::path& file) {
@@ -127,12 +171,36 @@ void want_marks(State& state) {
 }
 
 void want_card_plan(State& state) {
-    const desk::CardChoice& choice = state.card.choice;
-    if (choice.is_stale() || choice.plan()->lots.empty())
+    const mounts::CardPlan* plan = plan_on_bench(state);
+    if (plan == nullptr || plan->lots.empty())
         state.session.notice =
             desk::Notice{false, "Have the card laid out first, in the step Mounts under Card."};
     else
         ask_for_file(state, For::card_plan, name_beside(state, "card.pdf"));
+}
+
+void want_cutting_sheets(State& state) {
+    want_to_cut(state, For::cutting_sheets, "mounts.pdf");
+}
+
+void want_plan_and_cutting(State& state) {
+    want_to_cut(state, For::plan_and_cutting, "cutting.pdf");
+}
+
+std::string cutting_hindrance(const wall::Project& project) {
+    if (!pages::mount_jobs(project).empty())
+        return "";
+    for (const wall::Piece& piece : project.pieces)
+        if (mounts::is_still_to_cut(piece))
+            if (const auto why = mounts::why_not_cut(project, piece))
+                return *why;
+    if (std::ranges::none_of(project.pieces,
+                             [](const wall::Piece& piece) { return piece.mount.has_value(); }))
+        return "No piece here has a mount. Give one a mount first, in the view Mount.";
+    const bool any_cut = std::ranges::any_of(project.pieces, &wall::Piece::mount_cut);
+    return any_cut ? kEveryMountIsCut
+                   : "No mount is still to be cut: their pieces hang already, or their frames are "
+                     "not there yet.";
 }
 
 Outcome export_to(State& state, For what, const std::filesystem::path& file) {
@@ -143,7 +211,7 @@ Outcome export_to(State& state, For what, const std::filesystem::path& file) {
         return written;
     const std::string name = file.filename().string();
     state.session.notice = desk::Notice{
-        false, what == For::sheets
+        false, has_sheets(what)
                    ? fmt::format("Wrote {}. Print it at 100 %, and measure the bar on the first "
                                  "sheet.",
                                  name)

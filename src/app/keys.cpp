@@ -1,6 +1,6 @@
 #include "app/actions.h"
-#include "app/bench_keys.h"
-#include "app/boards.h"
+#include "app/bench/bench_keys.h"
+#include "app/bench/boards.h"
 #include "app/layouts.h"
 #include "app/plans.h"
 
@@ -30,7 +30,7 @@ void step_stages_by(State& state) {
 void fit(State& state) {
     desk::Look& look = state.bench.look();
     look.fitted = true;
-    look.fitted_for.clear();
+    look.fitted_for.reset();
     state.fitted = true;
     state.fitted_for = {};
 }
@@ -64,6 +64,12 @@ constexpr Action kActions[] = {
      want_marks},
     {ActionId::card_plan, "Card plan...", "Ctrl+K",
      "Writes how the card is cut, sheet by sheet, as a PDF.", want_card_plan},
+    {ActionId::cutting_sheets, "Cutting sheets...", "Ctrl+Shift+K",
+     "Writes for each mount that is still to be cut its boards with every figure, as a PDF.",
+     want_cutting_sheets},
+    {ActionId::plan_and_cutting, "Plan and cutting sheets...", "",
+     "Writes how the card is cut, then each mount with every figure, as one PDF.",
+     want_plan_and_cutting},
     {ActionId::settings, "Settings...", "Ctrl+,", "Light or dark, and the size of the text.",
      show_settings},
     {ActionId::quit, "Quit", "Ctrl+Q", "Leaves; asks first when there is work to save.", want_quit},

@@ -34,13 +34,13 @@ double paper_scale(const Ui& ui, const desk::View& view) {
 }
 
 void keep_fitted(const Ui& ui, desk::Look& look, const geometry::Rect<geometry::Screen>& area,
-                 std::vector<double> now,
+                 desk::Sight now,
                  const std::function<geometry::Rect<geometry::Wall>(double)>& extent_at) {
     constexpr double kMargin = 18;  // px, at a scale of 1
     constexpr int kRounds = 16;     // the figures' room depends on the scale, and the scale on it
     constexpr double kSame = 1e-3;  // of the scale
-    for (const double one : {area.min.x, area.min.y, area.max.x, area.max.y, double{ui.scale}})
-        now.push_back(one);
+    now.area = area;
+    now.text = ui.scale;
     const auto inner = area.grown(-kMargin * ui.scale);
     if (!look.fitted || now == look.fitted_for || inner.width() <= 0 || inner.height() <= 0)
         return;

@@ -2,10 +2,9 @@
 #pragma once
 
 #include "app/ui.h"
-#include "desk/bench.h"
+#include "desk/bench/bench.h"
 
 #include <functional>
-#include <vector>
 
 namespace wallwright::app {
 
@@ -21,10 +20,10 @@ double paper_scale(const Ui& ui, const desk::View& view);
 
 /// Keeps all of it in the middle of the area, px, as long as the person did not zoom or pan.
 /// `extent_at` says what is to be seen at a scale as paper_scale() gives it: figures take more room
-/// the smaller what they measure is drawn. It is asked when `now`, the area or the text's size is
-/// another than it was.
+/// the smaller what they measure is drawn. It is asked when `now`, with the area and the text's
+/// scale that are filled in here, is another than it was.
 void keep_fitted(const Ui& ui, desk::Look& look, const geometry::Rect<geometry::Screen>& area,
-                 std::vector<double> now,
+                 desk::Sight now,
                  const std::function<geometry::Rect<geometry::Wall>(double)>& extent_at);
 
 }  // namespace wallwright::app

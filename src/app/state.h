@@ -2,14 +2,14 @@
 #pragma once
 
 #include "app/folder_list.h"
-#include "desk/bench.h"
-#include "desk/card_view.h"
+#include "desk/bench/bench.h"
+#include "desk/bench/card_view.h"
+#include "desk/bench/match_view.h"
+#include "desk/bench/mount_picture.h"
+#include "desk/bench/mount_tool.h"
 #include "desk/documents.h"
 #include "desk/growth_choice.h"
 #include "desk/layout_choice.h"
-#include "desk/match_view.h"
-#include "desk/mount_picture.h"
-#include "desk/mount_tool.h"
 #include "desk/pointer_tool.h"
 #include "desk/score_card.h"
 #include "desk/session.h"
@@ -38,7 +38,18 @@ struct StartDialog {
 
 /// Our own list of a folder, since there is none in the toolkit.
 struct FileDialog {
-    enum class For { open, save, import_frames, picture, sheets, elevation, marks, card_plan };
+    enum class For {
+        open,
+        save,
+        import_frames,
+        picture,
+        sheets,
+        elevation,
+        marks,
+        card_plan,
+        cutting_sheets,
+        plan_and_cutting
+    };
     For what = For::open;
     std::string title;   ///< "Open a wall".
     std::string action;  ///< On the button: "Open".
@@ -65,6 +76,14 @@ struct RecoveryDialog {
 
 using Dialog = std::variant<std::monostate, StartDialog, FileDialog, KeysDialog, SettingsDialog,
                             UnsavedDialog, RecoveryDialog>;
+
+/// The problem that was told in the last frame, and what there was to see then.
+struct ToldProblem {
+    std::string text;  ///< Empty for none.
+    desk::Step step = desk::Step::arrange;
+    desk::BenchView view = desk::BenchView::mount;
+    std::uint64_t wall = 0;  ///< The session's kept version.
+};
 
 struct State {
     desk::Session session;
@@ -100,6 +119,7 @@ struct State {
     std::optional<wall::PieceId> picture_for{};  ///< Whom the chosen picture is for.
     /// Where the pointer is on the wall, when it is over the canvas.
     std::optional<geometry::Point<geometry::Wall>> pointer_at{};
+    ToldProblem told_problem{};
     std::filesystem::path last_folder{};          ///< In which a file was chosen last.
     std::optional<UnsavedDialog> after_saving{};  ///< What goes on once the work is saved.
     bool other_session = false;  ///< show() has put another there: forget the recovery of the last.

@@ -28,6 +28,21 @@ bool has_rested(Memory& memory) {
     return left <= 0;
 }
 
+/// For the item before: the pointer rests on it, and there is something to say.
+bool wants_tip(Ui& ui, const std::string& words) {
+    return !words.empty() && ImGui::IsItemHovered(ImGuiHoveredFlags_AllowWhenDisabled) &&
+           has_rested(ui.memory);
+}
+
+void show_tip(Ui& ui, const std::string& words) {
+    ImGui::BeginTooltip();
+    ImGui::PushTextWrapPos(ImGui::GetCursorPosX() + ui.px(300));
+    ImGui::TextUnformatted(words.c_str());
+    ImGui::PopTextWrapPos();
+    ui.probe.note("tip");
+    ImGui::EndTooltip();
+}
+
 void line_above(const Ui& ui) {
     ImGui::Dummy({0, ui.px(2)});
     const ImVec2 at = ImGui::GetCursorScreenPos();
@@ -78,16 +93,22 @@ void hint(Ui& ui, const std::string& words) {
 }
 
 void tip(Ui& ui, const std::string& words) {
-    if (words.empty() || !ImGui::IsItemHovered(ImGuiHoveredFlags_AllowWhenDisabled))
+    if (wants_tip(ui, words))
+        show_tip(ui, words);
+}
+
+void tip_below(Ui& ui, const std::string& words) {
+    if (!wants_tip(ui, words))
         return;
-    if (!has_rested(ui.memory))
-        return;
-    ImGui::BeginTooltip();
-    ImGui::PushTextWrapPos(ImGui::GetCursorPosX() + ui.px(300));
-    ImGui::TextUnformatted(words.c_str());
-    ImGui::PopTextWrapPos();
-    ui.probe.note("tip");
-    ImGui::EndTooltip();
+    const ImVec2 low = ImGui::GetItemRectMin();
+    const ImVec2 high = ImGui::GetItemRectMax();
+    const float y = high.y + ui.px(8);
+    // From the side that has more room, so that it stays in the window.
+    if (low.x + high.x < ImGui::GetIO().DisplaySize.x)
+        ImGui::SetNextWindowPos({low.x, y});
+    else
+        ImGui::SetNextWindowPos({high.x, y}, ImGuiCond_Always, {1, 0});
+    show_tip(ui, words);
 }
 
 void value_row(Ui& ui, const char* label, const std::string& value, const std::string& why) {

@@ -25,6 +25,8 @@ bool section(Ui& ui, const char* name, const char* words, bool open);
 void hint(Ui& ui, const std::string& words);
 /// A tooltip for the item before, wrapped, after a moment's rest of the pointer.
 void tip(Ui& ui, const std::string& words);
+/// The same below the item, so that it covers none of those beside it.
+void tip_below(Ui& ui, const std::string& words);
 
 /// A row: label at the left, value at the right, not to be changed.
 void value_row(Ui& ui, const char* label, const std::string& value, const std::string& why = "");

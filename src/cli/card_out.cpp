@@ -1,8 +1,7 @@
 #include "cli/card_out.h"
 
 #include "cli/text_table.h"
-#include "pages/card_words.h"
-#include "wall/titles.h"
+#include "mounts/card/plan_words.h"
 
 #include <fmt/format.h>
 
@@ -19,6 +18,7 @@ using mounts::NestPlan;
 using mounts::OnSheet;
 using mounts::PlacedBlank;
 using mounts::SheetCut;
+using mounts::SizeStyle;
 using units::LengthUnit;
 
 std::string size_text(geometry::Size size, LengthUnit unit) {
@@ -26,35 +26,12 @@ std::string size_text(geometry::Size size, LengthUnit unit) {
                        units::format_length(size.height, unit));
 }
 
+SizeStyle style_in(LengthUnit unit) {
+    return {unit, "x"};
+}
+
 std::string count_text(std::size_t count, const char* one, const char* several) {
     return fmt::format("{} {}", count, count == 1 ? one : several);
-}
-
-bool keeps_any(const CardLot& lot) {
-    return std::find(lot.kept.begin(), lot.kept.end(), true) != lot.kept.end();
-}
-
-std::string bound_text(const CardLot& lot) {
-    const NestPlan& plan = lot.plan;
-    if (plan.proved)
-        return fmt::format("No plan from these sheets {}has fewer: that is proved.",
-                           keeps_any(lot) ? "that leaves the kept blanks where they are " : "");
-    if (plan.bound >= plan.count)
-        return "";
-    return fmt::format("At least {} {} needed; whether {} would do is not proved.", plan.bound,
-                       plan.bound == 1 ? "is" : "are", plan.count - 1);
-}
-
-std::string sum_text(const CardLot& lot) {
-    const NestPlan& plan = lot.plan;
-    if (plan.count == 0)
-        return "Nothing of it can be cut.\n";
-    std::string text =
-        fmt::format("{}; {:.1f} % of {} no blank.", count_text(plan.count, "sheet", "sheets"),
-                    100 * plan.waste, plan.count == 1 ? "it becomes" : "them become");
-    if (const std::string bound = bound_text(lot); !bound.empty())
-        text += " " + bound;
-    return text + "\n";
 }
 
 /// "drop-out of Kelp, 237 x 337 mm": a title that ends on its size says it once.
@@ -67,28 +44,24 @@ std::string titled(const std::string& title, const std::string& size) {
 /// "Sheet 2, at hand: Cream, 1120 x 815 mm", or what drops out of which window.
 std::string head_text(const CardLot& lot, std::size_t index, LengthUnit unit) {
     const std::size_t kind = lot.plan.sheets[index].sheet;
-    const mounts::NestSheet& sheet = lot.task.sheets[kind];
     const mounts::SheetOrigin& origin = lot.origins[kind];
-    const std::string title = titled(origin.title, size_text(sheet.size, unit));
+    const std::string title =
+        fmt::format("{}{}", titled(origin.title, size_text(lot.task.sheets[kind].size, unit)),
+                    mounts::sheet_remark(lot, kind));
+    const std::string trimming = mounts::trim_words(lot, kind, style_in(unit));
+    const std::string first = trimming.empty() ? "" : fmt::format("\n{}", trimming);
     if (origin.drop_out)
-        return fmt::format("The {}, once that window is cut{}", title,
-                           origin.window && lot.windows[*origin.window].bevelled
-                               ? " and its bevelled edges are trimmed square to this size"
-                               : "");
-    std::string grain = sheet.has_grain ? ", its grain upright" : "";
-    if (origin.turned)
-        grain = ", laid a quarter turn so that its grain runs upright";
-    std::string from = sheet.to_buy ? ", to buy" : "";
-    if (origin.id && !sheet.to_buy)
-        from = ", at hand";
-    return fmt::format("Sheet {}{}: {}{}", index + 1, from, title, grain);
+        return fmt::format("The {}{}", title, first);
+    const std::string from = mounts::where_from(lot, kind);
+    return fmt::format("Sheet {}{}{}: {}{}", index + 1, from.empty() ? "" : ", ", from, title,
+                       first);
 }
 
 std::string placed_text(const CardLot& lot, const CutSheet& sheet, LengthUnit unit) {
     std::vector<std::vector<std::string>> rows;
     for (const PlacedBlank& one : sheet.placed) {
         const std::string kept = lot.kept[one.blank] ? "kept here" : "";
-        rows.push_back({pages::blank_name(lot.owners[one.blank]),
+        rows.push_back({mounts::blank_name(lot.owners[one.blank]),
                         units::format_number(one.place.left, unit),
                         units::format_number(one.place.top, unit),
                         units::format_number(one.place.size.width, unit),
@@ -107,50 +80,13 @@ std::string placed_text(const CardLot& lot, const CutSheet& sheet, LengthUnit un
                       rows);
 }
 
-/// The blank that lies just there; null where none does.
-const PlacedBlank* blank_at(const CutSheet& sheet, const OnSheet& part) {
-    const auto found =
-        std::find_if(sheet.placed.begin(), sheet.placed.end(), [&part](const PlacedBlank& one) {
-            return geometry::is_same_length(one.place.left, part.left) &&
-                   geometry::is_same_length(one.place.top, part.top) &&
-                   geometry::is_same_size(one.place.size, part.size);
-        });
-    return found == sheet.placed.end() ? nullptr : &*found;
-}
-
-/// ": Kelp" for what a cut brings out, "" where it brings out none.
-std::string brought_out(const CardLot& lot, const CutSheet& sheet, const SheetCut& cut) {
-    OnSheet first = cut.piece;
-    OnSheet rest = cut.piece;
-    const double start = cut.upright ? cut.piece.left : cut.piece.top;
-    (cut.upright ? first.size.width : first.size.height) = cut.at - start;
-    (cut.upright ? rest.left : rest.top) = cut.at;
-    (cut.upright ? rest.size.width : rest.size.height) -= cut.at - start;
-    std::vector<std::string> names;
-    for (const OnSheet& part : {first, rest})
-        if (const PlacedBlank* blank = blank_at(sheet, part))
-            names.push_back(pages::blank_name(lot.owners[blank->blank]));
-    return names.empty() ? "" : fmt::format("; that is {}", wall::listed(names));
-}
-
-std::string cuts_text(const CardLot& lot, const CutSheet& sheet, LengthUnit unit) {
+/// Under the numbers of the cuts.
+std::string cuts_text(const CardLot& lot, const CutSheet& sheet, const SizeStyle& style) {
+    const std::vector<std::string> sentences = mounts::cut_sentences(lot, sheet, style);
     std::string text;
-    for (const SheetCut& cut : sheet.cuts) {
-        const double start = cut.upright ? cut.piece.left : cut.piece.top;
-        text +=
-            fmt::format("{:>3}. {} through the piece of {}, {} from its {} edge{}\n", cut.number,
-                        cut.upright ? "Upright" : "Across", size_text(cut.piece.size, unit),
-                        units::format_length(cut.at - start, unit), cut.upright ? "left" : "top",
-                        brought_out(lot, sheet, cut));
-    }
+    for (std::size_t i = 0; i < sentences.size(); ++i)
+        text += fmt::format("{:>3}. {}\n", sheet.cuts[i].number, sentences[i]);
     return text;
-}
-
-std::string offcuts_text(const CutSheet& sheet, LengthUnit unit) {
-    std::string text;
-    for (const OnSheet& one : sheet.offcuts)
-        text += fmt::format("{}{}", text.empty() ? "Left: " : ", ", size_text(one.size, unit));
-    return text.empty() ? "Nothing is left.\n" : text + ".\n";
 }
 
 /// "Mount board, 1.4 mm, #faf7f0", as it begins a line.
@@ -261,25 +197,29 @@ CardLot lot_of(mounts::NestTask task, NestPlan plan) {
 }
 
 std::string lot_text(const CardLot& lot, LengthUnit unit) {
-    std::string text = sum_text(lot);
+    const SizeStyle style = style_in(unit);
+    std::string text = fmt::format("{}\n", mounts::lot_words(lot));
     for (std::size_t i = 0; i < lot.plan.sheets.size(); ++i) {
         const CutSheet& sheet = lot.plan.sheets[i];
-        text +=
-            fmt::format("\n{}\n\n{}\n{}{}", head_text(lot, i, unit), placed_text(lot, sheet, unit),
-                        cuts_text(lot, sheet, unit), offcuts_text(sheet, unit));
+        text += fmt::format("\n{}\n\n{}\n{}{}\n", head_text(lot, i, unit),
+                            placed_text(lot, sheet, unit), cuts_text(lot, sheet, style),
+                            mounts::left_words(sheet, style));
     }
     return text;
 }
 
 std::string plan_text(const mounts::CardPlan& plan) {
     std::string text;
+    if (!plan.lots.empty())
+        for (const std::string& step : mounts::steps_before(plan.unit))
+            text += fmt::format("{}- {}\n", text.empty() ? "Before the first cut:\n" : "", step);
     for (const CardLot& lot : plan.lots)
-        text += fmt::format("{}{}: {}. {}", text.empty() ? "" : "\n\n", card_head(lot, plan.unit),
-                            count_text(lot.task.blanks.size(), "blank", "blanks"),
-                            lot_text(lot, plan.unit));
+        text += fmt::format(
+            "{}{}: {}. {}", &lot == plan.lots.data() ? "\n" : "\n\n", card_head(lot, plan.unit),
+            count_text(lot.task.blanks.size(), "blank", "blanks"), lot_text(lot, plan.unit));
     if (!plan.lots.empty()) {
         text += "\n";
-        for (const std::string& sentence : pages::cost_sentences(plan.cost))
+        for (const std::string& sentence : mounts::cost_sentences(plan.cost))
             text += sentence + "\n";
         text += after_text(plan);
     }

@@ -3,6 +3,7 @@
 #include "cli/text_table.h"
 #include "mounts/design/back_marks.h"
 #include "mounts/design/cutting_words.h"
+#include "mounts/design/rule_step.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -25,24 +26,24 @@ std::vector<std::string> border_row(const char* head, const Borders& borders, Le
             units::format_number(borders.bottom, unit)};
 }
 
-std::string borders_text(const mounts::MountDesign& design, LengthUnit unit) {
+std::string borders_text(const mounts::BackMarks& marks, LengthUnit unit) {
     const std::string in(units::name_of(unit));
     return text_table({{"borders, from the front"},
                        {"left " + in, Side::right},
                        {"right " + in, Side::right},
                        {"top " + in, Side::right},
                        {"bottom " + in, Side::right}},
-                      {border_row("as cut", design.cut, unit),
-                       border_row("as seen past the lip", design.seen, unit)});
+                      {border_row("as cut", marks.cut, unit),
+                       border_row("as seen past the lip", marks.seen, unit)});
 }
 
-/// Where the lines go on the back of each board.
+/// Where the lines go on the back of each board, as one sets a rule.
 std::string lines_text(const mounts::BackMarks& marks, LengthUnit unit) {
     std::vector<std::vector<std::string>> rows;
     for (std::size_t layer = 0; layer < marks.layers.size(); ++layer)
         for (std::size_t i = 0; i < marks.layers[layer].windows.size(); ++i) {
             const mounts::WindowMarks& window = marks.layers[layer].windows[i];
-            rows.push_back({fmt::format("{}", layer + 1), fmt::format("{}", i + 1)});
+            rows.push_back({fmt::format("{}", layer + 1), mounts::letter_of(i)});
             for (const double away :
                  {window.from_edges.left, window.from_edges.right, window.from_edges.top,
                   window.from_edges.bottom, window.diagonal})
@@ -50,7 +51,7 @@ std::string lines_text(const mounts::BackMarks& marks, LengthUnit unit) {
         }
     const std::string in(units::name_of(unit));
     return text_table({{"layer", Side::right},
-                       {"window", Side::right},
+                       {"window"},
                        {"from left " + in, Side::right},
                        {"from right " + in, Side::right},
                        {"from top " + in, Side::right},
@@ -101,11 +102,11 @@ Json json_of_layer(const mounts::MountDesign& design, const mounts::CutLayer& la
 
 std::string mount_text(const MadeMount& made, LengthUnit unit) {
     const mounts::MountDesign& design = made.design;
-    const mounts::BackMarks marks = mounts::back_marks(design);
+    const mounts::BackMarks marks = mounts::back_marks(design, mounts::rule_step(unit));
     std::string text = fmt::format(
-        "{}: blank {}, {}\n\n{}", made.title, size_text(design.blank, unit),
+        "{}: blank {}, {}\n\n{}", made.title, size_text(marks.blank, unit),
         design.layers.size() == 1 ? "1 layer" : fmt::format("{} layers", design.layers.size()),
-        borders_text(design, unit));
+        borders_text(marks, unit));
     if (!design.floats)
         text += fmt::format(
             "\nLines on the back, each from the blank's own edge as it lies there "
@@ -113,7 +114,7 @@ std::string mount_text(const MadeMount& made, LengthUnit unit) {
             lines_text(marks, unit));
     text += list_text("To cut:", mounts::cutting_steps(design, unit));
     text += list_text("To hang the print:", mounts::hinging_steps(design, unit));
-    text += list_text("Mind:", mounts::knife_cautions(design, unit));
+    text += list_text("Mind:", mounts::knife_cautions(design));
     for (const mounts::Remark& remark : made.remarks)
         text += fmt::format("{}{}: {}\n", &remark == made.remarks.data() ? "\n" : "",
                             wall::name_of(remark.severity), remark.text);

@@ -18,7 +18,7 @@ struct MadeMount {
     std::vector<mounts::Remark> remarks;
 };
 
-/// What to cut, on the back, in which order, and what to mind.
+/// What to cut, on the back, in which order, and what to mind; as marked with a rule of the unit.
 std::string mount_text(const MadeMount& made, units::LengthUnit unit);
 
 Json json_of(const MadeMount& made);

@@ -2,6 +2,7 @@
 
 #include "base/contract.h"
 #include "desk/broke_off.h"
+#include "desk/essence.h"
 #include "edits/wishes.h"
 
 #include <fmt/format.h>
@@ -32,10 +33,7 @@ const PatternWords& words_of(arrange::Pattern pattern) {
 
 /// The project without what layouts do not depend on, or give.
 wall::Project essence(wall::Project project) {
-    project.title.clear();
-    project.weights.clear();
-    project.target.reset();
-    project.target_unknown.clear();
+    project = without_aims(std::move(project));
     for (wall::Piece& piece : project.pieces) {
         if (wall::is_fixed(piece))
             continue;

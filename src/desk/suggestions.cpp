@@ -6,42 +6,16 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 #include <utility>
 
 namespace wallwright::desk {
 
 namespace {
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 /// "an" where the name is said with a vowel first: "A3", "8 × 10 in", "11 × 14 in", "18 × 24 in".
 std::string_view article(const std::string& name) {
     const bool vowel = std::string_view("AEIOaeio8").find(name.front()) != std::string_view::npos;
     return vowel || name.starts_with("11") || name.starts_with("18") ? "an" : "a";
-}
-
-/// "4x6in" as "4 × 6 in"; nothing for a name of another kind.
-std::optional<std::string> measures_in(const std::string& name) {
-    const std::size_t cross = name.find('x');
-    const bool is_pair = cross != std::string::npos && cross > 0 && cross + 1 < name.size() &&
-                         is_digit(name.front()) && is_digit(name[cross + 1]);
-    if (!is_pair)
-        return std::nullopt;
-    std::size_t unit = cross + 1;
-    while (unit < name.size() && (is_digit(name[unit]) || name[unit] == '.'))
-        ++unit;
-    return fmt::format("{} × {}{}{}", name.substr(0, cross),
-                       name.substr(cross + 1, unit - cross - 1), unit < name.size() ? " " : "",
-                       name.substr(unit));
-}
-
-/// A letter and a figure, as ISO 216 calls its sizes.
-bool is_iso(const std::string& name) {
-    return name.size() == 2 && std::isalpha(static_cast<unsigned char>(name[0])) != 0 &&
-           is_digit(name[1]);
 }
 
 }  // namespace
@@ -125,15 +99,6 @@ bool Suggestions::take(Session& session, std::size_t index) {
     pointed_out_.reset();
     return session.apply(fmt::format("Wish for {} {} frame", article(name), name),
                          arrange::with_suggestion(session.kept(), suggestion));
-}
-
-std::string shop_name(const std::string& size_name) {
-    if (const auto measures = measures_in(size_name))
-        return *measures;
-    std::string name = size_name;
-    if (is_iso(name))
-        name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(name[0])));
-    return name;
 }
 
 std::string outside_words(const arrange::Suggestion& suggestion, units::LengthUnit unit) {

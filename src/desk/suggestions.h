@@ -4,6 +4,7 @@
 #include "arrange/suggest.h"
 #include "desk/background.h"
 #include "desk/session.h"
+#include "mounts/match/shop_name.h"
 
 #include <cstdint>
 #include <memory>
@@ -71,8 +72,7 @@ class Suggestions {
     std::optional<std::size_t> pointed_out_;
 };
 
-/// "A3", "letter", "4 × 6 in": the size as a shop calls it.
-std::string shop_name(const std::string& size_name);
+using mounts::shop_name;
 
 /// Its measures over the moulding as it would hang, in the person's unit: "340 × 460 mm".
 std::string outside_words(const arrange::Suggestion& suggestion, units::LengthUnit unit);

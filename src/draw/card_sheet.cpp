@@ -7,6 +7,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
+#include <utility>
+#include <variant>
 
 namespace wallwright::draw {
 
@@ -20,17 +23,49 @@ using mounts::OnSheet;
 // All in mm on paper.
 constexpr double kTitleSize = 2.5;
 constexpr double kSmall = 1.8;
-constexpr double kLine = 3.6;     // from one line of words to the next
-constexpr double kWordAir = 1.2;  // between words and the edge of their blank
-constexpr double kDisc = 1.9;     // radius of a cut's number
-constexpr double kChain = 7;      // from the sheet to its measures
-constexpr double kGrainOut = 6;   // from the sheet to the arrow of its grain
+constexpr double kLine = 3.6;       // from one line of words to the next
+constexpr double kWordAir = 1.2;    // between words and the edge of their blank
+constexpr double kLetterAir = 0.4;  // between letters and the outline of a window
+constexpr double kDisc = 1.9;       // radius of a cut's number
+constexpr double kChain = 7;        // from the sheet to its measures
+constexpr double kGrainOut = 6;     // from the sheet to the arrow of its grain
 constexpr double kHatch = 2.2;
 
 const Stroke kSheetEdge{{Ink::outline}, 0.5};
 const Stroke kBlankEdge{{Ink::outline}, 0.35};
 const Stroke kCutLine{{Ink::accent}, 0.5};
 const Stroke kThin{{Ink::hidden}, 0.18};
+
+/// Stretches of one line that no other stretch reaches into.
+std::vector<std::pair<double, double>> gaps(double from, double to,
+                                            std::vector<std::pair<double, double>> taken) {
+    std::ranges::sort(taken);
+    std::vector<std::pair<double, double>> free;
+    for (const auto& [start, end] : taken) {
+        if (start > from)
+            free.emplace_back(from, start);
+        from = std::max(from, end);
+    }
+    if (to > from)
+        free.emplace_back(from, to);
+    return free;
+}
+
+/// From edge to edge of the blank, beside its windows.
+std::vector<Rect<Wall>> strips_of(const Rect<Wall>& blank, const std::vector<Rect<Wall>>& windows) {
+    std::vector<Rect<Wall>> strips;
+    std::vector<std::pair<double, double>> across;
+    std::vector<std::pair<double, double>> down;
+    for (const Rect<Wall>& window : windows) {
+        across.emplace_back(window.min.x, window.max.x);
+        down.emplace_back(window.min.y, window.max.y);
+    }
+    for (const auto& [from, to] : gaps(blank.min.x, blank.max.x, std::move(across)))
+        strips.push_back({{from, blank.min.y}, {to, blank.max.y}});
+    for (const auto& [from, to] : gaps(blank.min.y, blank.max.y, std::move(down)))
+        strips.push_back({{blank.min.x, from}, {blank.max.x, to}});
+    return strips;
+}
 
 class Sheet {
   public:
@@ -45,7 +80,8 @@ class Sheet {
         for (const OnSheet& offcut : sheet_.offcuts)
             add_offcut(on_wall(offcut));
         for (const mounts::PlacedBlank& placed : sheet_.placed)
-            add_blank(placed);
+            easel_.add(box(on_wall(placed.place), {card_plate(), kBlankEdge}));
+        windows_at_ = easel_.shapes.size();
         if (kind_.margin > 0)
             easel_.add(box(Rect<Wall>::at({0, 0}, kind_.size).grown(-kind_.margin),
                            {std::nullopt, Stroke{{Ink::hidden}, 0.25, LineType::dashed}}));
@@ -60,7 +96,7 @@ class Sheet {
 
     void add_words() {
         for (const mounts::PlacedBlank& placed : sheet_.placed)
-            add_centred(on_wall(placed.place), blank_words(placed), card_plate());
+            add_words_of(placed);
         for (const OnSheet& offcut : sheet_.offcuts)
             add_centred(on_wall(offcut), {{"left over", false}, {size_words(offcut.size), false}},
                         Paint{Ink::paper});
@@ -120,11 +156,53 @@ class Sheet {
         easel_.add(box(place, {std::nullopt, kThin}));
     }
 
-    void add_blank(const mounts::PlacedBlank& placed) {
-        const Rect<Wall> place = on_wall(placed.place);
-        easel_.add(box(place, {card_plate(), kBlankEdge}));
-        for (const Rect<Wall>& window : windows_of(placed))
-            easel_.add(box(window, {std::nullopt, kThin}));
+    /// In the largest window with room for all of them, else in the largest strip beside the
+    /// windows that has it; where neither has, in the middle of the blank, and then its windows are
+    /// left out.
+    void add_words_of(const mounts::PlacedBlank& placed) {
+        const Rect<Wall> blank = on_wall(placed.place);
+        const std::vector<Rect<Wall>> windows = windows_of(placed);
+        const std::vector<Word> words = blank_words(placed);
+        std::optional<Rect<Wall>> room = largest_for(windows, words);
+        if (!room)
+            room = largest_for(strips_of(blank, windows), words);
+        const std::size_t before = easel_.shapes.size();
+        add_centred(room.value_or(blank), words, card_plate());
+        const bool crossed = std::any_of(
+            easel_.shapes.begin() + static_cast<std::ptrdiff_t>(before), easel_.shapes.end(),
+            [&](const Shape<Wall>& shape) {
+                const Rect<Wall> box = estimated_box(std::get<Text<Wall>>(shape), easel_.scale)
+                                           .grown(easel_.on_wall(kLetterAir));
+                return std::ranges::any_of(windows, [&box](const Rect<Wall>& window) {
+                    return runs_through(window, box);
+                });
+            });
+        if (!crossed)
+            for (const Rect<Wall>& window : windows)
+                add_window(window);
+    }
+
+    /// The largest place that has room for all of the words.
+    [[nodiscard]] std::optional<Rect<Wall>> largest_for(const std::vector<Rect<Wall>>& places,
+                                                        const std::vector<Word>& words) const {
+        std::optional<Rect<Wall>> largest;
+        for (const Rect<Wall>& place : places)
+            if ((!largest || place.size().area() > largest->size().area()) &&
+                fitted(place, words).all)
+                largest = place;
+        return largest;
+    }
+
+    /// Whether the outline of the window runs through the box.
+    static bool runs_through(const Rect<Wall>& window, const Rect<Wall>& box) {
+        return overlaps(window, box) && !(window.contains(box.min) && window.contains(box.max));
+    }
+
+    /// Under cuts and words.
+    void add_window(const Rect<Wall>& window) {
+        easel_.shapes.insert(easel_.shapes.begin() + static_cast<std::ptrdiff_t>(windows_at_),
+                             box(window, {std::nullopt, kThin}));
+        ++windows_at_;
     }
 
     /// As they lie in the blank; a turned one is turned clockwise.
@@ -155,9 +233,15 @@ class Sheet {
         return words;
     }
 
-    /// In the middle of the place, the first words first; what has no room is left out, what is too
-    /// wide is tried upward where that has more room.
-    void add_centred(const Rect<Wall>& place, const std::vector<Word>& words, const Paint& plate) {
+    struct Fitted {
+        std::vector<Word> words;
+        bool upward = false;
+        bool all = false;  ///< None is left out or cut off.
+    };
+
+    /// What has no room is left out, the first words first; what is too wide is tried upward where
+    /// that has more room.
+    [[nodiscard]] Fitted fitted(const Rect<Wall>& place, const std::vector<Word>& words) const {
         const double title = words.front().bold ? kTitleSize : kSmall;
         const bool upward = place.height() > place.width() &&
                             estimated_width(words.front().text, title, words.front().bold) >
@@ -165,20 +249,28 @@ class Sheet {
         const double along = (upward ? place.height() : place.width()) * easel_.scale;
         const double across = (upward ? place.width() : place.height()) * easel_.scale;
         const auto most = static_cast<std::size_t>(std::max(0.0, (across - kWordAir) / kLine));
-        std::vector<Word> shown;
+        Fitted found{{}, upward, true};
         for (const Word& word : words) {
             const double size = word.bold ? kTitleSize : kSmall;
-            const std::vector<std::string> fitted =
+            const std::vector<std::string> lines =
                 wrapped(word.text, size, (along - 2 * kWordAir) / (word.bold ? 1.07 : 1), 1);
-            const bool whole = !fitted.empty() && fitted.front() == word.text;
+            const bool whole = !lines.empty() && lines.front() == word.text;
             const bool readable =
-                whole || (word.bold && !fitted.empty() && fitted.front().size() > 5);
-            if (shown.size() < most && readable)
-                shown.push_back({fitted.front(), word.bold});
+                whole || (word.bold && !lines.empty() && lines.front().size() > 5);
+            const bool has_room = found.words.size() < most && readable;
+            found.all = found.all && whole && has_room;
+            if (has_room)
+                found.words.push_back({lines.front(), word.bold});
         }
-        for (std::size_t i = 0; i < shown.size(); ++i)
-            add_line(place, shown[i], upward, plate,
-                     static_cast<double>(i) - static_cast<double>(shown.size() - 1) / 2);
+        return found;
+    }
+
+    /// In the middle of the place.
+    void add_centred(const Rect<Wall>& place, const std::vector<Word>& words, const Paint& plate) {
+        const Fitted found = fitted(place, words);
+        for (std::size_t i = 0; i < found.words.size(); ++i)
+            add_line(place, found.words[i], found.upward, plate,
+                     static_cast<double>(i) - static_cast<double>(found.words.size() - 1) / 2);
     }
 
     /// `down`: lines below the middle.
@@ -233,6 +325,7 @@ class Sheet {
     const mounts::CardLot& lot_;
     const mounts::CutSheet& sheet_;
     const mounts::NestSheet& kind_;
+    std::size_t windows_at_ = 0;  ///< Among the shapes, for those to come.
 };
 
 }  // namespace

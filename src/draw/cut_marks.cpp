@@ -28,8 +28,7 @@ constexpr double kHeadLength = 2.4;
 constexpr double kHeadHalf = 0.8;
 constexpr double kNumberSize = 2.5;
 constexpr double kLeastToTell = 0.5;     // between a cut and the face's opening
-constexpr double kLeastWithArrows = 11;  // of a window's shorter side
-constexpr double kLeastWithNumbers = 17;
+constexpr double kLeastWithArrows = 12;  // of a window's shorter side
 
 double shorter(const Rect<Wall>& rect) {
     return std::min(rect.width(), rect.height());
@@ -43,8 +42,7 @@ void add_pencil(Easel& easel, const Rect<Wall>& line_box, double past) {
 }
 
 /// Beside its cut in what drops out: from a filled start to an arrow's head, with its number.
-void add_way(Easel& easel, Point<Wall> from, Point<Wall> to, Point<Wall> middle, int number,
-             double least_side) {
+void add_way(Easel& easel, Point<Wall> from, Point<Wall> to, Point<Wall> middle, int number) {
     const Vec<Wall> along = (1 / geometry::distance(from, to)) * (to - from);
     const Vec<Wall> inward =
         std::abs(along.x) > std::abs(along.y)
@@ -56,8 +54,6 @@ void add_way(Easel& easel, Point<Wall> from, Point<Wall> to, Point<Wall> middle,
     easel.add(line(start, end + (-easel.on_wall(kHeadLength)) * along, kArrow));
     easel.add(circle(start, easel.on_wall(kDot), {Paint{Ink::outline}, std::nullopt}));
     add_arrow_head(easel, end, along);
-    if (least_side < easel.on_wall(kLeastWithNumbers))
-        return;
     const Point<Wall> half{(start.x + end.x) / 2, (start.y + end.y) / 2};
     Text<Wall> text{{half.x, half.y - easel.on_wall(kNumberSize) / 2}, fmt::format("{}", number)};
     text.size = kNumberSize;
@@ -68,18 +64,22 @@ void add_way(Easel& easel, Point<Wall> from, Point<Wall> to, Point<Wall> middle,
 }
 
 void add_window(Easel& easel, const mounts::LayerMarks& layer, const mounts::WindowMarks& window,
-                double height) {
+                geometry::Size blank) {
+    const double height = blank.height;
     const Rect<Wall> cut = on_table(window.line, height);
     for (std::size_t i = 0; i < window.cuts.size(); ++i)
         easel.add(
             line(on_table(window.cuts[i].from, height), on_table(window.cuts[i].to, height), kCut));
     if (layer.bevel * easel.scale >= kLeastToTell)
         easel.add(box(cut.grown(layer.bevel), {std::nullopt, kFace}));
-    if (shorter(cut) < easel.on_wall(kLeastWithArrows))
+    const auto board = Rect<Wall>::at({0, 0}, blank);
+    // What leaves the board cannot be cut.
+    const bool inside = board.contains(cut.min) && board.contains(cut.max);
+    if (!inside || shorter(cut) < easel.on_wall(kLeastWithArrows))
         return;
     for (std::size_t i = 0; i < window.cuts.size(); ++i)
         add_way(easel, on_table(window.cuts[i].from, height), on_table(window.cuts[i].to, height),
-                cut.centre(), static_cast<int>(i) + 1, shorter(cut));
+                cut.centre(), static_cast<int>(i) + 1);
 }
 
 }  // namespace
@@ -121,7 +121,7 @@ void add_cut_marks(Easel& easel, const mounts::LayerMarks& layer, geometry::Size
     for (const mounts::WindowMarks& window : layer.windows)
         add_pencil(easel, on_table(window.line, blank.height), past);
     for (const mounts::WindowMarks& window : layer.windows)
-        add_window(easel, layer, window, blank.height);
+        add_window(easel, layer, window, blank);
 }
 
 }  // namespace wallwright::draw

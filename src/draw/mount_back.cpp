@@ -3,6 +3,7 @@
 #include "draw/cut_marks.h"
 #include "draw/dimensions.h"
 #include "draw/paths.h"
+#include "mounts/design/rule_step.h"
 
 #include <fmt/format.h>
 
@@ -19,8 +20,9 @@ using spacing::Axis;
 // All in mm on paper.
 constexpr double kFirstChain = 8;  // from the blank's edge
 constexpr double kBetweenChains = 7;
-constexpr double kNoteBelow = 4.5;  // from the last chain to the first note
-constexpr double kNoteLine = 3.8;   // from note to note
+constexpr double kBetweenFractions = 11;  // "1 15/16" reads across between two chains
+constexpr double kNoteBelow = 4.5;        // from the last chain to the first note
+constexpr double kNoteLine = 3.8;         // from note to note
 constexpr double kAboveBlank = 2.6;
 constexpr double kCornerMark = 8;  // of the marks for a floating print's corners
 constexpr double kWordAir = 1;
@@ -29,21 +31,33 @@ constexpr double kWordAir = 1;
 struct Lying {
     Rect<Wall> place;
     std::string title;
+    std::string letter;  ///< Of several.
     double diagonal = 0;
+
+    [[nodiscard]] std::string name() const {
+        return letter.empty() ? title : fmt::format("{}, {}", letter, title);
+    }
 };
 
-std::vector<Lying> lying(const mounts::MountDesign& design, const mounts::LayerMarks& layer) {
-    const double height = design.blank.height;
+Rect<Wall> face_up(const Rect<mounts::Front>& place, double height) {
+    return {{place.min.x, height - place.max.y}, {place.max.x, height - place.min.y}};
+}
+
+std::vector<Lying> lying(const mounts::MountDesign& design, const mounts::BackMarks& marks,
+                         const mounts::LayerMarks& layer) {
+    const double height = marks.blank.height;
     std::vector<Lying> all;
-    for (std::size_t i = 0; i < layer.windows.size(); ++i)
-        all.push_back({on_table(layer.windows[i].line, height), design.prints[i].title,
-                       layer.windows[i].diagonal});
-    if (design.floats)
-        for (const mounts::LaidPrint& print : design.prints)
-            all.push_back({{{print.place.min.x, height - print.place.max.y},
-                            {print.place.max.x, height - print.place.min.y}},
-                           print.title,
-                           0});
+    for (std::size_t i = 0; i < design.prints.size(); ++i) {
+        Lying& one = all.emplace_back();
+        one.title = design.prints[i].title;
+        one.letter = design.prints.size() > 1 ? mounts::letter_of(i) : "";
+        if (design.floats) {
+            one.place = face_up(marks.hinges[i].place, height);
+        } else {
+            one.place = on_table(layer.windows[i].line, height);
+            one.diagonal = layer.windows[i].diagonal;
+        }
+    }
     return all;
 }
 
@@ -96,6 +110,8 @@ std::vector<Lines> lines_along(const std::vector<Lying>& windows, Axis axis, dou
 /// window; outermost the blank. Gives how far out the last row is, mm on paper.
 double add_rows(std::vector<Chain>& chains, const Easel& easel, const std::vector<Lying>& windows,
                 Axis axis, double length, double past) {
+    const double between =
+        easel.unit == units::LengthUnit::inch ? kBetweenFractions : kBetweenChains;
     double out = kFirstChain;
     for (const Lines& one : lines_along(windows, axis, past)) {
         chains.push_back(
@@ -103,7 +119,7 @@ double add_rows(std::vector<Chain>& chains, const Easel& easel, const std::vecto
              -easel.on_wall(out),
              {{0, 0}, {one.first, one.feature}, {one.second, one.feature}, {length, 0}},
              true});
-        out += kBetweenChains;
+        out += between;
     }
     chains.push_back({axis, -easel.on_wall(out), {{0, 0}, {length, 0}}});
     return out;
@@ -129,7 +145,7 @@ bool add_words(Easel& easel, const Lying& window) {
     const Rect<Wall> inside = window.place.grown(-easel.on_wall(kArrowRoom + kWordAir));
     const double width = inside.width() * easel.scale;
     std::vector<std::string> lines =
-        wrapped(window.title, kFigureSize, width / kBoldWider, kTitleLines);
+        wrapped(window.name(), kFigureSize, width / kBoldWider, kTitleLines);
     const std::size_t bold = lines.size();
     if (window.diagonal > 0)
         lines.push_back(check_words(easel, window.diagonal));
@@ -147,14 +163,12 @@ bool add_words(Easel& easel, const Lying& window) {
     return true;
 }
 
-/// A letter in a window that is too small for its words, of several.
-std::string add_letter(Easel& easel, const Rect<Wall>& window, std::size_t index) {
+/// The letter of a window that is too small for its words.
+void add_letter(Easel& easel, const Lying& window) {
     constexpr double kLeastSide = 5;
-    if (std::min(window.width(), window.height()) < easel.on_wall(kLeastSide))
-        return "";
-    const std::string letter(1, static_cast<char>('a' + index % 26));
-    add_middle(easel, window.centre(), -easel.on_wall(kFigureSize / 2), letter, true);
-    return letter + ", ";
+    if (std::min(window.place.width(), window.place.height()) >= easel.on_wall(kLeastSide))
+        add_middle(easel, window.place.centre(), -easel.on_wall(kFigureSize / 2), window.letter,
+                   true);
 }
 
 void add_note(Easel& easel, double below, const std::string& words) {
@@ -180,23 +194,23 @@ void add_upper_edge(Easel& easel, geometry::Size blank, bool floats) {
     add_arrow_head(easel, {left, text.at.y + easel.on_wall(3.2)}, {0, 1});
 }
 
-void add_measures(Easel& easel, const mounts::MountDesign& design,
+void add_measures(Easel& easel, bool floats, geometry::Size blank,
                   const std::vector<Lying>& windows, const mounts::LayerMarks& marks) {
-    const geometry::Size blank = design.blank;
+    const auto board = Rect<Wall>::at({0, 0}, blank);
     const double past = pencil_past(easel, marks);
     std::vector<Chain> chains;
     const double out = add_rows(chains, easel, windows, Axis::horizontal, blank.width, past);
     add_rows(chains, easel, windows, Axis::vertical, blank.height, past);
     std::vector<std::string> notes{fmt::format("blank: {}", check_words(easel, marks.diagonal))};
-    for (std::size_t i = 0; i < windows.size(); ++i) {
-        const Lying& window = windows[i];
-        if (add_words(easel, window))
+    for (const Lying& window : windows) {
+        const bool inside = board.contains(window.place.min) && board.contains(window.place.max);
+        if (inside && add_words(easel, window))
             continue;
-        const std::string name =
-            (windows.size() > 1 ? add_letter(easel, window.place, i) : "") + window.title;
-        notes.push_back(window.diagonal > 0
-                            ? fmt::format("{}: {}", name, check_words(easel, window.diagonal))
-                            : name);
+        if (inside && !window.letter.empty())
+            add_letter(easel, window);
+        notes.push_back(window.diagonal > 0 ? fmt::format("{}: {}", window.name(),
+                                                          check_words(easel, window.diagonal))
+                                            : window.name());
     }
     add_chains(easel, std::move(chains));
     double below = out + kNoteBelow;
@@ -204,25 +218,25 @@ void add_measures(Easel& easel, const mounts::MountDesign& design,
         add_note(easel, below, note);
         below += kNoteLine;
     }
-    add_upper_edge(easel, blank, design.floats);
+    add_upper_edge(easel, blank, floats);
 }
 
 }  // namespace
 
 WallDrawing mount_back(const mounts::MountDesign& design, std::size_t layer, units::LengthUnit unit,
                        const BenchOptions& options) {
-    const mounts::BackMarks marks = mounts::back_marks(design);
+    const mounts::BackMarks marks = mounts::back_marks(design, mounts::rule_step(unit));
     const mounts::LayerMarks& own_marks = marks.layers.at(layer);
     Easel easel{options.scale, unit};
-    easel.add(box(Rect<Wall>::at({0, 0}, design.blank),
-                  {Paint{Ink::paper}, Stroke{{Ink::outline}, 0.5}}));
-    const std::vector<Lying> windows = lying(design, own_marks);
+    easel.add(
+        box(Rect<Wall>::at({0, 0}, marks.blank), {Paint{Ink::paper}, Stroke{{Ink::outline}, 0.5}}));
+    const std::vector<Lying> windows = lying(design, marks, own_marks);
     if (design.floats)
         add_float_marks(easel, windows);
     else
-        add_cut_marks(easel, own_marks, design.blank);
+        add_cut_marks(easel, own_marks, marks.blank);
     if (options.measures)
-        add_measures(easel, design, windows, own_marks);
+        add_measures(easel, design.floats, marks.blank, windows, own_marks);
     const Rect<Wall> extent = extent_of(easel.shapes, options.scale);
     return {extent, std::move(easel.shapes)};
 }

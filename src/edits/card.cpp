@@ -4,10 +4,14 @@
 #include "edits/by_hand.h"
 #include "edits/edit.h"
 #include "edits/free_id.h"
+#include "edits/look_up.h"
 #include "edits/sound.h"
 #include "wall/find_in.h"
 
 #include <fmt/format.h>
+
+#include <iterator>
+#include <set>
 
 namespace wallwright::edits {
 
@@ -44,6 +48,18 @@ Outcome take_off(Project& project, const UsedCard& used) {
     return {};
 }
 
+/// The sheets of this kind that blanks are kept on become the first ones, in their order.
+void count_kept_anew(Project& project, const CardSheetId& sheet) {
+    std::set<int> numbers;
+    for (const wall::KeptBlank& kept : project.kept_blanks)
+        if (kept.sheet == sheet)
+            numbers.insert(kept.number);
+    for (wall::KeptBlank& kept : project.kept_blanks)
+        if (kept.sheet == sheet)
+            kept.number =
+                1 + static_cast<int>(std::distance(numbers.begin(), numbers.find(kept.number)));
+}
+
 }  // namespace
 
 Result<Project> add_card(Project project, CardSheet sheet, CardSheetId& made) {
@@ -70,24 +86,39 @@ Result<Project> remove_card(Project project, const CardSheetId& id) {
     return sound(std::move(project));
 }
 
-Result<Project> use_card(Project project, std::span<const UsedCard> used,
-                         std::span<const CardSheet> left) {
-    for (const UsedCard& one : used)
-        if (auto taken = take_off(project, one); !taken)
+Result<Project> use_card(Project project, const CutCard& cut) {
+    auto marked = set_mount_cut(std::move(project), cut.mounts, true);
+    if (!marked)
+        return marked;
+    for (const UsedCard& one : cut.used)
+        if (auto taken = take_off(*marked, one); !taken)
             return fail(std::move(taken.error()));
     // Only once all are taken off, since a sheet may be listed more than once.
-    for (const UsedCard& one : used) {
-        std::erase_if(project.kept_blanks,
-                      [&one](const wall::KeptBlank& kept) { return kept.sheet == one.sheet; });
-        std::erase_if(project.card, [&one](const CardSheet& sheet) {
+    for (const UsedCard& one : cut.used) {
+        std::erase_if(marked->card, [&one](const CardSheet& sheet) {
             return sheet.id == one.sheet && sheet.offcut && sheet.count == 0;
         });
+        count_kept_anew(*marked, one.sheet);
     }
-    for (CardSheet one : left) {
+    drop_loose_blanks(*marked);
+    for (CardSheet one : cut.left) {
         one.offcut = true;
         one.to_buy = false;
-        add(project, std::move(one));
+        add(*marked, std::move(one));
     }
+    return sound(std::move(*marked));
+}
+
+Result<Project> set_mount_cut(Project project, PieceIds ids, bool is_cut) {
+    const auto pieces = pieces_in(project, ids);
+    if (!pieces)
+        return fail(pieces.error());
+    for (wall::Piece* piece : *pieces) {
+        if (is_cut && !piece->mount)
+            return fail({"pieces/" + piece->id.text, "it has no mount", "give it one first", ""});
+        piece->mount_cut = is_cut;
+    }
+    drop_loose_blanks(project);
     return sound(std::move(project));
 }
 

@@ -21,7 +21,8 @@ auto of_layer(const PieceId& piece, int layer) {
 
 bool is_loose(const Project& project, const KeptBlank& kept) {
     const wall::Piece* piece = find(project, kept.piece);
-    if (piece == nullptr || !piece->mount || find(project, kept.sheet) == nullptr)
+    if (piece == nullptr || !piece->mount || piece->mount_cut ||
+        find(project, kept.sheet) == nullptr)
         return true;
     const wall::Mount* mount = find(project, *piece->mount);
     return mount == nullptr || static_cast<std::size_t>(kept.layer) > 1 + mount->under.size();
@@ -47,6 +48,27 @@ Result<Project> free_blank(Project project, const PieceId& piece, int layer) {
                      fmt::format("layer {} of \"{}\" is not kept anywhere", layer, piece.text),
                      "name one that is", ""});
     return sound(std::move(project));
+}
+
+void cut_anew(Project& project, const wall::MountId& mount) {
+    for (wall::Piece& piece : project.pieces)
+        if (piece.mount == mount)
+            piece.mount_cut = false;
+}
+
+void cut_anew(Project& project, const wall::PrintId& print) {
+    const wall::Print* const one = find(project, print);
+    for (wall::Piece& piece : project.pieces) {
+        const std::vector<const wall::Print*> prints = prints_in(project, piece);
+        if (std::find(prints.begin(), prints.end(), one) != prints.end())
+            piece.mount_cut = false;
+    }
+}
+
+void cut_anew(Project& project, const wall::FrameId& frame) {
+    for (wall::Piece& piece : project.pieces)
+        if (piece.frame == frame)
+            piece.mount_cut = false;
 }
 
 void drop_loose_blanks(Project& project) {

@@ -107,7 +107,10 @@ Result<Project> change_mount_everywhere(Project project, const MountId& id,
     Mount* mount = wall::find_in(project.mounts, id);
     if (mount == nullptr)
         return fail(no_such_mount(id));
+    const Mount before = *mount;
     change_by_hand(*mount, change);
+    if (*mount != before)
+        cut_anew(project, id);
     drop_loose_blanks(project);
     return sound(std::move(project));
 }
@@ -118,6 +121,7 @@ Result<Project> put_mount(Project project, const PieceId& piece, const MountId& 
         return fail(found.error());
     const std::optional<MountId> before = (*found)->mount;
     (*found)->mount = mount;
+    (*found)->mount_cut = (*found)->mount_cut && before == mount;
     if (before && before != mount && users_of(project, *before) == 0)
         std::erase_if(project.mounts, [&before](const Mount& one) { return one.id == *before; });
     drop_loose_blanks(project);
@@ -142,9 +146,7 @@ Result<Project> give_mount(Project project, const PieceId& piece) {
     const Mount* const other = most_used(project);
     const Mount wanted = other == nullptr ? Mount{} : like(*other);
     (*found)->mount = add_with_id(project.mounts, wanted, piece.text).id;
-    if ((*found)->print)
-        return sound(std::move(project));
-    return change_print(std::move(project), piece, [](wall::Print&) {});
+    return sound(std::move(project));
 }
 
 Result<Project> add_window(Project project, const PieceId& piece, const PrintId& print,
@@ -164,6 +166,7 @@ Result<Project> add_window(Project project, const PieceId& piece, const PrintId&
         name_first_window(*mount, *whose.print);
     const bool by_hand = mount->order == WindowOrder::by_hand;
     mount->openings.push_back({print, by_hand ? std::optional(at) : std::nullopt, {}});
+    cut_anew(project, mount->id);
     return sound(std::move(project));
 }
 
@@ -177,6 +180,7 @@ Result<Project> remove_window(Project project, const MountId& mount, const Print
         return fail({"mounts/" + mount.text, fmt::format("it has no window for \"{}\"", print.text),
                      "name a print that has one there", ""});
     drop_last_window(project, *found);
+    cut_anew(project, mount);
     return sound(std::move(project));
 }
 
@@ -191,6 +195,7 @@ Result<Project> place_windows(Project project, const MountId& mount,
                      fmt::format("{} places are given for {} windows", at.size(), windows),
                      "give one for each window", ""});
     place(*found, at);
+    cut_anew(project, mount);
     return sound(std::move(project));
 }
 

@@ -20,8 +20,8 @@ Result<wall::Project> put_mount(wall::Project project, const wall::PieceId& piec
 /// changes where no other piece has it; a piece without a mount is a Problem.
 Result<wall::Project> own_mount(wall::Project project, const wall::PieceId& piece);
 /// A mount for a piece without one, of the measures, boards and colours that most pieces of the
-/// wall have, or else the usual ones; with one window where its rule puts it. A print is made where
-/// there is none. A piece with a mount stays as it is.
+/// wall have, or else the usual ones; with one window where its rule puts it. A piece with a mount
+/// stays as it is.
 Result<wall::Project> give_mount(wall::Project project, const wall::PieceId& piece);
 
 /// How what is left of the blank above and below the windows is split.

@@ -48,6 +48,7 @@ Result<Project> turn(Project project, PieceIds ids) {
         const wall::Size size = outside_size(project, *piece);
         shift_if_placed(*piece, to_same_centre(size, size.turned()));
         piece->turned = !piece->turned;
+        piece->mount_cut = false;
     }
     return sound(std::move(project));
 }

@@ -81,6 +81,11 @@ void move_window(Project& project, Piece& piece, const wall::PrintId& from,
             opening.print = to;
 }
 
+bool takes_another_mount(const Frame& before, const Frame& after) {
+    return before.outside != after.outside || before.moulding_width != after.moulding_width ||
+           before.rebate_width != after.rebate_width || before.back_board != after.back_board;
+}
+
 }  // namespace
 
 Result<Project> change_frame(Project project, const PieceId& id,
@@ -92,7 +97,10 @@ Result<Project> change_frame(Project project, const PieceId& id,
     const bool shared = others_share<&Piece::frame>(project, piece);
     Frame& frame = own_part(project.frames, piece.frame, shared, piece.id);
     piece.frame = frame.id;
+    const Frame before = frame;
     change_by_hand(frame, change);
+    if (takes_another_mount(before, frame))
+        cut_anew(project, frame.id);
     return sound(std::move(project));
 }
 
@@ -104,7 +112,11 @@ Result<Project> change_mount(Project project, const PieceId& id,
     Piece& piece = **found;
     if (!piece.mount)
         piece.mount = add_with_id(project.mounts, Mount{}, piece.id.text).id;
-    change_by_hand(own_mount(project, piece), change);
+    Mount& mount = own_mount(project, piece);
+    const Mount before = mount;
+    change_by_hand(mount, change);
+    if (mount != before)
+        cut_anew(project, mount.id);
     drop_loose_blanks(project);
     return sound(std::move(project));
 }
@@ -121,8 +133,13 @@ Result<Project> change_print(Project project, const PieceId& id,
     const bool shared = others_share_print(project, piece);
     Print& print = own_part(project.prints, before, shared, piece.id);
     piece.print = print.id;
+    const wall::Size size = print.size;
     change_by_hand(print, change);
-    move_window(project, piece, before, print.id);
+    const wall::PrintId now = print.id;
+    const bool resized = print.size != size;
+    move_window(project, piece, before, now);
+    if (resized)
+        cut_anew(project, now);
     return sound(std::move(project));
 }
 

@@ -85,6 +85,7 @@ Result<Project> duplicate(Project project, PieceIds ids, geometry::Vec<geometry:
         wall::Frame frame = frame_of(project, copy);
         copy.pinned = false;
         copy.keeps_print = false;
+        copy.mount_cut = false;
         copy.stage = 0;
         if (copy.state != PieceState::waiting) {
             copy.state = PieceState::planned;

@@ -44,8 +44,8 @@ Result<wall::Project> turn(wall::Project project, PieceIds ids);
 /// pieces may wait; the other then waits instead.
 Result<wall::Project> swap_places(wall::Project project, const wall::PieceId& first,
                                   const wall::PieceId& second);
-/// With the frames, mounts and prints that only they had, the wishes about them and the blanks kept
-/// of their mounts.
+/// With the frames and mounts that only they had, the wishes about them and the blanks kept of
+/// their mounts; their prints go back into the drawer.
 Result<wall::Project> remove_pieces(wall::Project project, PieceIds ids);
 
 /// Copies with frames of their own and the title of the original, that do not keep their print;

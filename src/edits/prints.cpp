@@ -1,6 +1,7 @@
 #include "edits/prints.h"
 
 #include "edits/by_hand.h"
+#include "edits/card.h"
 #include "edits/edit.h"
 #include "edits/free_id.h"
 #include "edits/look_up.h"
@@ -28,6 +29,7 @@ Outcome put(Project& project, const PrintInPiece& wanted) {
     if (piece.keeps_print && piece.print != wanted.print)
         return fail({"pieces/" + piece.id.text, "it keeps its print",
                      "let its print go to put another into it", ""});
+    piece.mount_cut = piece.mount_cut && piece.print == wanted.print;
     piece.print = wanted.print;
     return {};
 }
@@ -48,13 +50,18 @@ Result<Project> change_print_everywhere(Project project, const PrintId& id,
     Print* print = wall::find_in(project.prints, id);
     if (print == nullptr)
         return fail(no_such_print(id));
+    const wall::Size size = print->size;
     change_by_hand(*print, change);
+    if (print->size != size)
+        cut_anew(project, id);
     return sound(std::move(project));
 }
 
 Result<Project> remove_print(Project project, const PrintId& id) {
-    if (std::erase_if(project.prints, [&id](const Print& one) { return one.id == id; }) == 0)
+    if (find(project, id) == nullptr)
         return fail(no_such_print(id));
+    cut_anew(project, id);
+    std::erase_if(project.prints, [&id](const Print& one) { return one.id == id; });
     for (wall::Mount& mount : project.mounts)
         std::erase_if(mount.openings,
                       [&id](const wall::Opening& opening) { return opening.print == id; });

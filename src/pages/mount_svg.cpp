@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <cctype>
+#include <set>
 
 namespace wallwright::pages {
 
@@ -86,6 +87,15 @@ std::string file_stem(const std::string& id) {
     return stem;
 }
 
+/// With a number where another piece has it; `taken` has it then.
+std::string free_stem(const std::string& id, std::set<std::string>& taken) {
+    const std::string wanted = file_stem(id);
+    std::string stem = wanted;
+    for (int number = 2; !taken.insert(stem).second; ++number)
+        stem = fmt::format("{}-{}", wanted, number);
+    return stem;
+}
+
 }  // namespace
 
 std::vector<BoardSvg> mount_svgs(const mounts::MountDesign& design, const std::string& stem,
@@ -100,12 +110,14 @@ std::vector<BoardSvg> mount_svgs(const mounts::MountDesign& design, const std::s
 
 std::vector<BoardSvg> mount_svgs(const wall::Project& project) {
     std::vector<BoardSvg> all;
+    std::set<std::string> taken;  // Two ids may differ only in what no file name has.
     for (const wall::Piece& piece : project.pieces) {
-        if (!mounts::is_still_to_cut(piece))
+        if (!mounts::is_still_to_cut(piece) || mounts::why_not_cut(project, piece))
             continue;
-        if (const auto design = mounts::design_of(project, piece))
-            for (BoardSvg& board : mount_svgs(*design, piece.id.text, wall::title_of(piece)))
-                all.push_back(std::move(board));
+        const mounts::MountDesign design = *mounts::design_of(project, piece);
+        for (BoardSvg& board :
+             mount_svgs(design, free_stem(piece.id.text, taken), wall::title_of(piece)))
+            all.push_back(std::move(board));
     }
     return all;
 }

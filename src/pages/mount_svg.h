@@ -20,7 +20,7 @@ struct BoardSvg {
 std::vector<BoardSvg> mount_svgs(const mounts::MountDesign& design, const std::string& stem,
                                  const std::string& title);
 
-/// Of every piece whose mount is still to be cut, by its id.
+/// Of every piece whose mount is still to be cut and can be, by its id.
 std::vector<BoardSvg> mount_svgs(const wall::Project& project);
 
 }  // namespace wallwright::pages

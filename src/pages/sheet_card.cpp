@@ -3,8 +3,8 @@
 #include "draw/card_sheet.h"
 #include "draw/paths.h"
 #include "draw/tint.h"
+#include "mounts/card/plan_words.h"
 #include "mounts/card/still_to_cut.h"
-#include "pages/card_words.h"
 #include "pages/standard_scale.h"
 #include "pages/step_list.h"
 #include "pages/table.h"
@@ -36,12 +36,8 @@ std::string size_words(geometry::Size size, LengthUnit unit) {
                        units::format_number(size.height, unit));
 }
 
-std::string origin_words(const CardLot& lot, std::size_t kind) {
-    const mounts::SheetOrigin& origin = lot.origins[kind];
-    std::string words = origin.title;
-    if (origin.turned)
-        words += ", turned so that its grain runs upright";
-    return words;
+std::string sheet_words(const CardLot& lot, std::size_t kind) {
+    return fmt::format("{}{}", lot.origins[kind].title, mounts::sheet_remark(lot, kind));
 }
 
 Table sheet_table(const CardLot& lot, LengthUnit unit) {
@@ -59,13 +55,11 @@ Table sheet_table(const CardLot& lot, LengthUnit unit) {
         if (count == 0)
             continue;
         table.rows.push_back(
-            {{Words{origin_words(lot, kind), true}, Words{size_words(sheet.size, unit)},
-              Words{fmt::format("{}", count)},
+            {{Words{lot.origins[kind].drop_out ? lot.origins[kind].title : sheet_words(lot, kind),
+                    true},
+              Words{size_words(sheet.size, unit)}, Words{fmt::format("{}", count)},
               Words{sheet.to_buy && sheet.price > 0 ? fmt::format("{:.2f}", sheet.price) : ""},
-              Words{lot.origins[kind].drop_out ? "drops out"
-                    : sheet.to_buy             ? "to buy"
-                                               : "at hand",
-                    sheet.to_buy}}});
+              Words{mounts::where_from(lot, kind), sheet.to_buy}}});
     }
     return table;
 }
@@ -100,8 +94,9 @@ class CardSheets {
 
   private:
     void add_overview() {
-        for (const std::string& sentence : cost_sentences(plan_.cost))
+        for (const std::string& sentence : mounts::cost_sentences(plan_.cost))
             flow_.add_text(sentence, {2.5, false});
+        add_steps(flow_, "Before the first cut", mounts::steps_before(unit_));
         flow_.advance(2);
         flow_.add_text(
             "Every cut runs straight from edge to edge of the piece in hand, so that a knife and a "
@@ -117,15 +112,19 @@ class CardSheets {
     void add_lot(const CardLot& lot) {
         flow_.add_heading(fmt::format("      {}", mounts::card_name(lot, unit_)), 24);
         add_swatch(flow_, lot.colour, flow_.content().min.x);
-        flow_.add_text(lot_words(lot), kBody);
-        for (const std::size_t blank : lot.plan.left_out)
-            flow_.add_text(
-                fmt::format("No sheet has room for {}, {}.", blank_name(lot.owners[blank]),
-                            size_words(lot.task.blanks[blank].size, unit_)),
-                kBody, Ink::stop);
+        flow_.add_text(mounts::lot_words(lot), kBody);
+        for (const std::string& sentence : mounts::left_out_sentences(lot, {unit_}))
+            flow_.add_text(sentence, kBody, Ink::stop);
         flow_.advance(1);
         if (!lot.plan.sheets.empty())
             add_table(flow_, sheet_table(lot, unit_));
+    }
+
+    void add_caption(const CardLot& lot, std::size_t kind, int number, double denominator) {
+        flow_.shapes().emplace_back(
+            text_at({flow_.content().min.x, flow_.top()},
+                    fmt::format("Sheet {}: {}, 1:{}", number, sheet_words(lot, kind), denominator),
+                    kCaption));
     }
 
     void add_sheet(const CardLot& lot, std::size_t index, int number) {
@@ -138,19 +137,22 @@ class CardSheets {
             {{0, 0}, {flow_.content().width(), most}});
         const geometry::Size size = scaled.size_on_page();
         constexpr double kFirstCuts = 26;  // mm that the head of the list and some cuts take
-        flow_.need(kAbove + line_height(kCaption.size) + kBelow + size.height + kFirstCuts);
+        const std::string trimming = mounts::trim_words(lot, sheet.sheet, {unit_});
+        constexpr double kTrimming = 8;  // mm, of two lines
+        flow_.need(kAbove + line_height(kCaption.size) + (trimming.empty() ? 0 : kTrimming) +
+                   kBelow + size.height + kFirstCuts);
         flow_.advance(kAbove + line_height(kCaption.size));
-        flow_.shapes().emplace_back(
-            text_at({flow_.content().min.x, flow_.top()},
-                    fmt::format("Sheet {}: {}, 1:{}", number, origin_words(lot, sheet.sheet),
-                                scaled.denominator),
-                    kCaption));
+        add_caption(lot, sheet.sheet, number, scaled.denominator);
+        if (!trimming.empty()) {
+            flow_.advance(1);
+            flow_.add_text(trimming, kBody);
+        }
         flow_.advance(kBelow);
         const draw::PageDrawing placed = draw::placed_on_page(
             scaled.drawing, put_at(scaled, {flow_.content().min.x, flow_.top()}));
         flow_.shapes().insert(flow_.shapes().end(), placed.shapes.begin(), placed.shapes.end());
         flow_.advance(size.height + kBelow);
-        flow_.add_text(left_words(sheet, unit_), kBody);
+        flow_.add_text(mounts::left_words(sheet, {unit_}), kBody);
         flow_.advance(1);
         if (!sheet.cuts.empty())
             add_cuts(lot, sheet);
@@ -160,7 +162,7 @@ class CardSheets {
     void add_cuts(const CardLot& lot, const mounts::CutSheet& sheet) {
         Table table;
         table.columns = {{"Done", 11, Align::left}, {"Cut", 9, Align::right}, {"", 0}};
-        const std::vector<std::string> sentences = cut_sentences(lot, sheet, unit_);
+        const std::vector<std::string> sentences = mounts::cut_sentences(lot, sheet, {unit_});
         for (std::size_t i = 0; i < sentences.size(); ++i)
             table.rows.push_back(
                 {{TickBox{}, Words{fmt::format("{}", sheet.cuts[i].number), true, Ink::accent},

@@ -5,7 +5,9 @@
 #include "draw/tint.h"
 #include "mounts/design/cutting_words.h"
 #include "mounts/design/remarks.h"
+#include "mounts/design/rule_step.h"
 #include "pages/mount_job.h"
+#include "pages/render.h"
 #include "pages/sheet_template.h"
 #include "pages/standard_scale.h"
 #include "pages/step_list.h"
@@ -33,9 +35,11 @@ constexpr Type kBody{2.2, false};
 constexpr Type kSmall{1.8, false};
 constexpr double kAboveCaption = 3;
 constexpr double kBelowCaption = 2;
-constexpr double kLegend = 6;         // mm below a drawing for the words on its lines
+constexpr double kAboveLegend = 2;    // mm below a drawing, to the words on its lines
+constexpr double kLegend = 12;        // mm that both take at the most
 constexpr double kSwatch = 3;         // mm, of a board's colour
 constexpr double kBesideDrawing = 8;  // mm from a drawing to the table beside it
+constexpr double kBetweenBoards = 3;
 constexpr double kTableWidth = 88;
 constexpr double kAboveSizes = 4;
 
@@ -55,7 +59,7 @@ SheetStyle style_of(const wall::Project& project, const MountJob& job, Paper pap
     return style;
 }
 
-Row border_row(const char* name, const Borders& borders, LengthUnit unit, bool bold) {
+Row border_row(const std::string& name, const Borders& borders, LengthUnit unit, bool bold) {
     Row row{{Words{name, bold}}};
     for (const double mm : {borders.left, borders.right, borders.top, borders.bottom})
         row.cells.emplace_back(Words{units::format_number(mm, unit), bold});
@@ -63,7 +67,7 @@ Row border_row(const char* name, const Borders& borders, LengthUnit unit, bool b
 }
 
 /// As seen from the front.
-Table border_table(const MountJob& job, LengthUnit unit) {
+Table border_table(const MountJob& job, const mounts::BackMarks& marks, LengthUnit unit) {
     constexpr double kFigure = 14.8;
     Table table;
     table.columns = {{fmt::format("From the front, {}", units::name_of(unit)), 0, Align::left},
@@ -71,20 +75,32 @@ Table border_table(const MountJob& job, LengthUnit unit) {
                      {"right", kFigure, Align::right},
                      {"top", kFigure, Align::right},
                      {"bottom", kFigure, Align::right}};
-    const mounts::MountDesign& design = job.design;
-    table.rows = {border_row("border as cut", design.cut, unit, false),
-                  border_row("under the lip", design.lip, unit, false),
-                  border_row("border seen", design.seen, unit, true)};
-    for (const mounts::LaidPrint& print : design.prints) {
-        const bool again = &print != design.prints.data() && print.covered == (&print - 1)->covered;
-        if (!design.floats && !again)
-            table.rows.push_back(border_row("print covered", print.covered, unit, false));
-    }
+    table.rows = {border_row("border as cut", marks.cut, unit, false),
+                  border_row("under the lip", marks.lip, unit, false),
+                  border_row("border seen", marks.seen, unit, true)};
+    if (job.design.floats)
+        return table;
+    const bool even = std::all_of(
+        marks.hinges.begin(), marks.hinges.end(),
+        [&](const mounts::Hinging& one) { return one.covered == marks.hinges.front().covered; });
+    for (std::size_t i = 0; i < (even ? 1 : marks.hinges.size()); ++i)
+        table.rows.push_back(border_row(
+            even ? "print covered" : fmt::format("{}, print covered", mounts::letter_of(i)),
+            marks.hinges[i].covered, unit, false));
     return table;
 }
 
-/// The boards' sizes, each window's opening at the face and the line on the back.
-Table opening_table(const MountJob& job, LengthUnit unit) {
+std::string opening_name(const mounts::MountDesign& design, std::size_t layer, std::size_t i) {
+    const bool several = design.prints.size() > 1;
+    if (design.layers.size() == 1)
+        return several ? fmt::format("window {}", mounts::letter_of(i)) : "window";
+    return fmt::format("layer {}{}", layer + 1,
+                       several ? fmt::format(", window {}", mounts::letter_of(i)) : "");
+}
+
+/// The boards' sizes, each window's line on the back and its opening at the face, what each layer
+/// shows of itself.
+Table opening_table(const MountJob& job, const mounts::BackMarks& marks, LengthUnit unit) {
     Table table;
     table.columns = {{fmt::format("Sizes, {}", units::name_of(unit)), 0, Align::left},
                      {"width", 20, Align::right},
@@ -96,21 +112,27 @@ Table opening_table(const MountJob& job, LengthUnit unit) {
     };
     const mounts::MountDesign& design = job.design;
     const std::size_t boards = design.layers.size() * job.pieces.size();
-    add(boards == 1 ? "blank" : fmt::format("blank, {} times", boards), design.blank, true);
-    for (std::size_t layer = 0; layer < design.layers.size(); ++layer)
-        for (std::size_t i = 0; i < design.layers[layer].windows.size(); ++i) {
-            const bool several = design.prints.size() > 1;
-            std::string name =
-                design.layers.size() > 1 ? fmt::format("layer {}", layer + 1) : "window";
-            if (several)
-                name += fmt::format("{} {}", design.layers.size() > 1 ? ", window" : "", i + 1);
-            const mounts::Window& window = design.layers[layer].windows[i];
-            if (design.edge == wall::WindowEdge::bevel)
-                add(name + ", at the back", window.back.size(), false);
-            add(name + ", at the face", window.face.size(), false);
+    add(boards == 1 ? "blank" : fmt::format("blank, {} times", boards), marks.blank, true);
+    for (std::size_t layer = 0; layer < marks.layers.size(); ++layer) {
+        const mounts::LayerMarks& board = marks.layers[layer];
+        for (std::size_t i = 0; i < board.windows.size(); ++i) {
+            const std::string name = opening_name(design, layer, i);
+            if (board.bevel > 0)
+                add(name + ", at the back", board.windows[i].line.size(), false);
+            add(name + ", at the face", board.windows[i].face.size(), false);
         }
-    for (const mounts::LaidPrint& print : design.prints)
-        add(fmt::format("print: {}", print.title), print.place.size(), false);
+        if (layer == 0)
+            continue;
+        add(fmt::format("layer {}, revealed by", layer + 1), {board.reveal, board.reveal}, false);
+        if (marks.layers[layer - 1].bevel > 0)
+            add(fmt::format("layer {}, its colour shown", layer + 1), {board.shown, board.shown},
+                false);
+    }
+    const bool several = design.prints.size() > 1;
+    for (std::size_t i = 0; i < marks.hinges.size(); ++i)
+        add(fmt::format("print{}: {}", several ? " " + mounts::letter_of(i) : "",
+                        design.prints[i].title),
+            marks.hinges[i].place.size(), false);
     return table;
 }
 
@@ -120,39 +142,49 @@ std::string caption_of(const MountJob& job, std::size_t layer, double denominato
     if (count > 1 && layer == 0)
         words += " (top)";
     if (count > 1 && layer + 1 == count)
-        words += " (next to the print)";
+        words += " (at the print)";
     words += job.design.floats ? ", from the front" : ", from behind";
     return words + (denominator == 1 ? ", true size" : fmt::format(", 1:{}", denominator));
 }
 
-const char* legend_of(const MountJob& job, double denominator) {
+std::string legend_of(const MountJob& job, const mounts::BackMarks& marks, double denominator) {
     constexpr double kToldApart = 0.5;  // mm on paper
     if (job.design.floats)
         return "Nothing is cut out. Corners: marks for the print's upper corners. Dashed: where it "
                "will lie.";
-    const bool bevel = job.design.edge == wall::WindowEdge::bevel &&
-                       job.design.layers.front().card.thickness >= kToldApart * denominator;
-    return bevel ? "Thin: pencil lines, past the corners. Heavy: cuts, from dot to arrow, in the "
-                   "order of their numbers. Dashed: where the bevel comes out at the face."
-                 : "Thin: pencil lines, past the corners. Heavy: cuts, from dot to arrow, in the "
-                   "order of their numbers.";
+    const mounts::LayerMarks& layer = marks.layers.front();
+    const std::string words = fmt::format(
+        "Thin: pencil lines, past the corners. Heavy: cuts, from dot to arrow, in the "
+        "order of their numbers; {}.",
+        mounts::cut_ends(layer));
+    return layer.bevel >= kToldApart * denominator
+               ? words + " Dashed: where the bevel comes out at the face."
+               : words;
 }
+
+/// How a mount's sheets are filled.
+struct Filling {
+    double share = 1;         ///< Of a sheet's height that a board may take.
+    bool sizes_last = false;  ///< Below all boards, not the first of them.
+};
 
 /// The sheets of one mount while they are written.
 class Sheets {
   public:
-    Sheets(const wall::Project& project, const MountJob& job, Paper paper)
+    Sheets(const wall::Project& project, const MountJob& job, Paper paper, const Filling& filling)
         : job_(job),
           unit_(project.unit),
           paper_(paper),
+          marks_(mounts::back_marks(job.design, mounts::rule_step(project.unit))),
           flow_(style_of(project, job, paper)),
-          fresh_(flow_.room()) {}
+          board_room_(filling.share * flow_.room()),
+          sizes_last_(filling.sizes_last) {}
 
     std::vector<draw::PageDrawing> made() {
         add_whose();
         add_boards();
         add_remarks();
-        add_points(flow_, "Mind the knife", mounts::knife_cautions(job_.design, unit_));
+        add_points(flow_, "Mind the knife", mounts::knife_cautions(job_.design));
         add_steps(flow_, "To cut", mounts::cutting_steps(job_.design, unit_));
         add_steps(flow_, "To hang the print", mounts::hinging_steps(job_.design, unit_));
         std::vector<draw::PageDrawing> sheets = flow_.take();
@@ -161,6 +193,11 @@ class Sheets {
             std::move(more.begin(), more.end(), std::back_inserter(sheets));
         }
         return sheets;
+    }
+
+    /// mm on paper of the longer side of a board.
+    [[nodiscard]] double drawn() const {
+        return std::max(marks_.blank.width, marks_.blank.height) * scaled_for(0).scale();
     }
 
   private:
@@ -172,8 +209,8 @@ class Sheets {
                            kBody);
     }
 
-    [[nodiscard]] Scaled scaled_for(std::size_t layer, double height) const {
-        const Area area{{0, 0}, {flow_.content().width(), height - above() - kLegend}};
+    [[nodiscard]] Scaled scaled_for(std::size_t layer) const {
+        const Area area{{0, 0}, {flow_.content().width(), board_room_ - above() - kLegend}};
         return at_standard_scale(
             [&](double denominator) {
                 return draw::mount_back(job_.design, layer, unit_, {1 / denominator, true, {}});
@@ -183,47 +220,61 @@ class Sheets {
 
     static double above() { return kAboveCaption + line_height(kCaption.size) + kBelowCaption; }
 
+    /// From board to board: as wide as the widest drawing, or what stands over it.
+    [[nodiscard]] double pitch() const {
+        double width = 0;
+        for (std::size_t layer = 0; layer < job_.design.layers.size(); ++layer) {
+            const Scaled board = scaled_for(layer);
+            const std::string caption = caption_of(job_, layer, board.denominator);
+            width = std::max({width, board.size_on_page().width,
+                              kSwatch + 2 + text_width(caption, kCaption.size, kCaption.bold)});
+        }
+        return width + kBetweenBoards;
+    }
+
     /// As many side by side as there is room for; their sizes beside the only one, or below the
     /// first.
     void add_boards() {
-        const double width = scaled_for(0, fresh_).size_on_page().width + kBesideDrawing;
+        const double width = pitch();
         const auto in_a_row = static_cast<std::size_t>(
-            std::max(1.0, (flow_.content().width() + kBesideDrawing) / width));
+            std::max(1.0, (flow_.content().width() + kBetweenBoards) / width));
         const std::size_t count = job_.design.layers.size();
         for (std::size_t first = 0; first < count; first += in_a_row) {
             add_row(first, std::min(first + in_a_row, count), width);
-            if (!sizes_shown_ && sizes_height() <= flow_.room())
+            if (!sizes_shown_ && !sizes_last_ && sizes_height() <= flow_.room())
                 add_sizes_below();
         }
         if (!sizes_shown_)
             add_sizes_below();
     }
 
+    [[nodiscard]] Table borders() const { return border_table(job_, marks_, unit_); }
+    [[nodiscard]] Table openings() const { return opening_table(job_, marks_, unit_); }
+
     [[nodiscard]] double sizes_height() const {
-        return kAboveSizes + std::max(height_of(border_table(job_, unit_), kTableWidth),
-                                      height_of(opening_table(job_, unit_), kTableWidth));
+        return kAboveSizes +
+               std::max(height_of(borders(), kTableWidth), height_of(openings(), kTableWidth));
     }
 
     void add_row(std::size_t first, std::size_t end, double pitch) {
         std::vector<Scaled> boards;
         double height = 0;
         for (std::size_t layer = first; layer < end; ++layer) {
-            boards.push_back(scaled_for(layer, fresh_));
+            boards.push_back(scaled_for(layer));
             height = std::max(height, boards.back().size_on_page().height);
         }
-        flow_.need(std::min(above() + height + kLegend, fresh_));
+        flow_.need(above() + height + kLegend);
         flow_.advance(above());
         const Spot at{flow_.content().min.x, flow_.top()};
         for (std::size_t i = 0; i < boards.size(); ++i)
             add_board(first + i, boards[i], {at.x + static_cast<double>(i) * pitch, at.y});
-        if (job_.design.layers.size() == 1 && at.x + pitch + kTableWidth <= flow_.content().max.x)
+        if (job_.design.layers.size() == 1 &&
+            at.x + pitch - kBetweenBoards + kBesideDrawing + kTableWidth <= flow_.content().max.x)
             height =
                 std::max(height, add_sizes({flow_.content().max.x - kTableWidth, at.y}) - at.y);
-        flow_.advance(height);
-        flow_.shapes().emplace_back(text_at({at.x, flow_.top() + kLegend - 1.5},
-                                            legend_of(job_, boards.front().denominator), kSmall,
-                                            Ink::quiet_text));
-        flow_.advance(kLegend);
+        flow_.advance(height + kAboveLegend);
+        flow_.add_text(legend_of(job_, marks_, boards.front().denominator), kSmall,
+                       Ink::quiet_text);
     }
 
     void add_board(std::size_t layer, const Scaled& board, Spot at) {
@@ -242,13 +293,11 @@ class Sheets {
 
     /// Gives where they end.
     double add_sizes(Spot at) {
-        const Table borders = border_table(job_, unit_);
-        const Table openings = opening_table(job_, unit_);
-        add_table(flow_.shapes(), borders, at, kTableWidth);
-        const double next = at.y + height_of(borders, kTableWidth) + 5;
-        add_table(flow_.shapes(), openings, {at.x, next}, kTableWidth);
+        add_table(flow_.shapes(), borders(), at, kTableWidth);
+        const double next = at.y + height_of(borders(), kTableWidth) + 5;
+        add_table(flow_.shapes(), openings(), {at.x, next}, kTableWidth);
         sizes_shown_ = true;
-        return next + height_of(openings, kTableWidth);
+        return next + height_of(openings(), kTableWidth);
     }
 
     /// Side by side.
@@ -256,10 +305,9 @@ class Sheets {
         const double height = sizes_height();
         flow_.need(height);
         const double top = flow_.top() + kAboveSizes;
-        add_table(flow_.shapes(), border_table(job_, unit_), {flow_.content().min.x, top},
+        add_table(flow_.shapes(), borders(), {flow_.content().min.x, top}, kTableWidth);
+        add_table(flow_.shapes(), openings(), {flow_.content().max.x - kTableWidth, top},
                   kTableWidth);
-        add_table(flow_.shapes(), opening_table(job_, unit_),
-                  {flow_.content().max.x - kTableWidth, top}, kTableWidth);
         flow_.advance(height);
         sizes_shown_ = true;
     }
@@ -287,18 +335,38 @@ class Sheets {
     const MountJob& job_;
     LengthUnit unit_;
     Paper paper_;
+    mounts::BackMarks marks_;
     Flow flow_;
-    double fresh_;  // mm of room below the head of a sheet
+    double board_room_;  // mm that a board may take with its caption and legend
+    bool sizes_last_;
     bool sizes_shown_ = false;
     std::vector<std::size_t> for_template_;
 };
+
+/// With the largest boards that take no more sheets than smaller ones would.
+std::vector<draw::PageDrawing> sheets_of(const wall::Project& project, const MountJob& job,
+                                         Paper paper) {
+    constexpr double kShares[] = {1, 0.75, 0.6, 0.48};
+    constexpr double kDrawnLeast = 75;
+    std::vector<draw::PageDrawing> best;
+    for (const double share : kShares)
+        for (const bool sizes_last : {false, true}) {
+            Sheets sheets(project, job, paper, {share, sizes_last});
+            if (!best.empty() && sheets.drawn() < kDrawnLeast)
+                return best;
+            std::vector<draw::PageDrawing> made = sheets.made();
+            if (best.empty() || made.size() < best.size())
+                best = std::move(made);
+        }
+    return best;
+}
 
 }  // namespace
 
 std::vector<draw::PageDrawing> mount_sheets(const wall::Project& project, Paper paper) {
     std::vector<draw::PageDrawing> all;
     for (const MountJob& job : mount_jobs(project)) {
-        std::vector<draw::PageDrawing> made = Sheets(project, job, paper).made();
+        std::vector<draw::PageDrawing> made = sheets_of(project, job, paper);
         std::move(made.begin(), made.end(), std::back_inserter(all));
     }
     return all;

@@ -11,8 +11,8 @@
 namespace wallwright::pages {
 
 /// For each mount that is still to be cut; pieces whose mounts are cut alike share their sheets.
-/// Boards are drawn to the largest standard scale that leaves room for all figures. Without the
-/// sheets' numbers.
+/// Boards are drawn to the largest standard scale that leaves room for all figures and takes no
+/// more sheets than a smaller one. Without the sheets' numbers.
 std::vector<draw::PageDrawing> mount_sheets(const wall::Project& project, Paper paper);
 
 }  // namespace wallwright::pages

@@ -16,8 +16,8 @@ namespace wallwright::pages {
 
 namespace {
 
-constexpr SheetPart kAllParts[] = {SheetPart::elevation, SheetPart::marks,  SheetPart::loads,
-                                   SheetPart::findings,  SheetPart::mounts, SheetPart::card};
+constexpr SheetPart kAllParts[] = {SheetPart::elevation, SheetPart::marks, SheetPart::loads,
+                                   SheetPart::findings,  SheetPart::card,  SheetPart::mounts};
 
 std::vector<draw::PageDrawing> sheets_of(SheetPart part, const wall::Project& project,
                                          const rules::Assessment& assessment,

@@ -14,7 +14,7 @@
 namespace wallwright::pages {
 
 /// In the order in which they come.
-enum class SheetPart { elevation, marks, loads, findings, mounts, card };
+enum class SheetPart { elevation, marks, loads, findings, card, mounts };
 
 struct SheetOptions {
     Paper paper = Paper::a4;
@@ -26,7 +26,7 @@ struct SheetOptions {
 
 /// In order: measured elevation (landscape, to the largest standard scale of ISO 5455 that fits),
 /// marks table with a tick box a mark and check measures, load check, findings and cautions; then,
-/// where a mount is still to be cut, the mounts' cutting sheets and the card plan. Tables run on
+/// where a mount is still to be cut, the card plan and the mounts' cutting sheets. Tables run on
 /// over as many pages as they need, their heads repeated; every page has the project's title, its
 /// own, a number and a bar of 100 mm and 4 in to check the printer by.
 std::vector<draw::PageDrawing> sheets(const wall::Project& project,
@@ -43,6 +43,6 @@ draw::PageDrawing elevation_page(const wall::Project& project, const rules::Asse
 
 template <>
 struct wallwright::wall::Names<wallwright::pages::SheetPart> {
-    static constexpr std::string_view values[] = {"elevation", "marks",  "loads",
-                                                  "findings",  "mounts", "card"};
+    static constexpr std::string_view values[] = {"elevation", "marks", "loads",
+                                                  "findings",  "card",  "mounts"};
 };

@@ -24,6 +24,12 @@ double depth_of(const Scene& scene, const OnWall& one) {
     return depth;
 }
 
+/// A print that floats behind glazing asks for them.
+std::string spacers_words(const Scene& scene, const OnWall& one) {
+    const auto design = mounts::design_of(scene.project, *one.piece);
+    return design && design->depth.spacer > 0 ? " with its spacers" : "";
+}
+
 void check(const Scene& scene, std::vector<Finding>& findings) {
     for (const OnWall& one : scene.pieces) {
         const double depth = depth_of(scene, one);
@@ -32,9 +38,9 @@ void check(const Scene& scene, std::vector<Finding>& findings) {
             continue;
         findings.push_back(
             finding(Severity::mind, {one.piece->id}, one.place, Measure{depth, rebate},
-                    fmt::format("The glazing, mount, print and backing of {} are {} deep, {} of "
+                    fmt::format("The glazing, mount, print and backing of {}{} are {} deep, {} of "
                                 "the rebate; choose thinner layers or a deeper frame.",
-                                title_of(one), length_text(scene, depth),
+                                title_of(one), spacers_words(scene, one), length_text(scene, depth),
                                 passed_text(scene, depth, rebate))));
     }
 }

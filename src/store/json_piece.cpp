@@ -22,6 +22,7 @@ void piece_fields(Io& io, APiece& piece) {
     io.may("mount", piece.mount);
     io.may("print", piece.print);
     io.may("keeps_print", piece.keeps_print);
+    io.may("mount_cut", piece.mount_cut);
     io.may("turned", piece.turned);
     io.may("state", piece.state);
     io.may("pinned", piece.pinned);

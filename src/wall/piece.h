@@ -90,6 +90,7 @@ struct Piece {
     std::optional<MountId> mount;
     std::optional<PrintId> print;
     bool keeps_print = false;  ///< Its print stays in it when prints are matched to frames.
+    bool mount_cut = false;    ///< Its mount is cut, and needs no more card.
     bool turned = false;       ///< Hung a quarter turn from how its frame is recorded.
     PieceState state = PieceState::waiting;
     bool pinned = false;  ///< Planned, and not to be moved.

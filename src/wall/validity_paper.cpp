@@ -12,6 +12,13 @@ constexpr double kMostRatio = 3;
 constexpr int kMostPixels = 1'000'000;
 constexpr int kMostSheets = 999;
 constexpr double kMostMoney = 1e6;
+constexpr double kMostBorder = 1000;  // mm, of what is measured across a border or a bar
+
+void check_across(Faults& faults, const std::string& where, double mm) {
+    faults.unless(std::isfinite(mm) && mm >= 0 && mm <= kMostBorder, where,
+                  fmt::format("{:g} mm is out of range", mm),
+                  fmt::format("give a length from 0 to {:g} mm", kMostBorder));
+}
 
 void check_from_corner(Faults& faults, const std::string& where, std::string_view left_key,
                        std::string_view top_key, const FromCorner& at) {
@@ -55,9 +62,9 @@ void check_openings(Faults& faults, const Project& project, const std::string& w
 
 void check_mount(Faults& faults, const Project& project, const Mount& mount) {
     const std::string where = "mounts/" + mount.id.text;
-    faults.check_length(where + "/overlap_mm", mount.overlap);
-    faults.check_length(where + "/overlap_most_mm", mount.overlap_most);
-    faults.check_length(where + "/base_extra_mm", mount.base_extra);
+    check_across(faults, where + "/overlap_mm", mount.overlap);
+    check_across(faults, where + "/overlap_most_mm", mount.overlap_most);
+    check_across(faults, where + "/base_extra_mm", mount.base_extra);
     if (const auto ratio = mount.base_ratio)
         faults.unless(
             *ratio >= 1 && *ratio <= kMostRatio, where + "/base_ratio",
@@ -65,11 +72,11 @@ void check_mount(Faults& faults, const Project& project, const Mount& mount) {
             fmt::format("give the border below over the border above, from 1 to {:g}", kMostRatio));
     if (mount.by_hand)
         check_from_corner(faults, where, "window_left_mm", "window_top_mm", *mount.by_hand);
-    faults.check_length(where + "/border_least_mm", mount.border_least);
+    check_across(faults, where + "/border_least_mm", mount.border_least);
     check_layer(faults, where + "/card", mount.card);
     check_under(faults, where + "/under", mount.under);
     check_openings(faults, project, where + "/openings", mount);
-    faults.check_length(where + "/bar_mm", mount.bar);
+    check_across(faults, where + "/bar_mm", mount.bar);
 }
 
 void check_pixels(Faults& faults, const std::string& where, int count) {

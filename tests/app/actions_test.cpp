@@ -76,6 +76,10 @@ bool has_done(Person& person, ActionId id) {
             return is_told(state, "Go to the mounts first.");
         case ActionId::card_plan:
             return is_told(state, "Have the card laid out first, in the step Mounts under Card.");
+        case ActionId::cutting_sheets:
+        case ActionId::plan_and_cutting:
+            return is_told(state,
+                           "No piece here has a mount. Give one a mount first, in the view Mount.");
         case ActionId::keep_chosen:
             return is_told(state, "Choose a print, or a blank of card, on the bench first.");
         case ActionId::turn_blank:

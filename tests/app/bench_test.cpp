@@ -102,6 +102,21 @@ TEST_CASE("B turns the mount over, and each of its boards is shown from behind")
     CHECK(at.state.mount_picture.side == desk::MountSide::back);
 }
 
+TEST_CASE(
+    "With several pieces chosen, the mount of the first is turned over and its boards shown") {
+    AtTheBench at;
+    at.window.click("mount/add-layer");
+    at.state.session.selection.toggle(wall::PieceId{"dune"});
+    at.window.settle();
+    REQUIRE(at.window.has("bench/window/1"));
+    at.window.click("bench/back");
+    CHECK(at.state.mount_picture.side == desk::MountSide::back);
+    at.window.key("Down");
+    at.window.settle();
+    CHECK(at.state.mount_picture.layer == 1);
+    CHECK(at.window.has("bench/layer-2"));
+}
+
 TEST_CASE("Arrows go from mount to mount and move nothing on the wall") {
     AtTheBench at;
     at.window.key("Right");

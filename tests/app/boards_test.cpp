@@ -1,4 +1,4 @@
-#include "app/boards.h"
+#include "app/bench/boards.h"
 
 #include "app/actions.h"
 #include "app/panels/panels.h"
@@ -277,6 +277,23 @@ TEST_CASE("A card that nobody recorded is put among those to buy, and then has a
     CHECK_FALSE(person.window.has("card/record/1"));
     person.window.fill_in("card/cut-price", "14");
     CHECK(person.kept().mount_cut_price == 14);
+}
+
+TEST_CASE("A full sheet that is assumed beside those at hand is put among those to buy") {
+    wall::Project project = card_wall();
+    project.card[0].size = {230, 280};
+    Bencher person("bench/view-card", project);
+    person.window.click("card/record/1");
+    REQUIRE(person.kept().card.size() == 2);
+    CHECK(person.kept().card[1].to_buy);
+    CHECK(person.kept().card[1].size == geometry::Size{1120, 815});
+    person.wait();
+    CHECK_FALSE(person.window.has("card/record/1"));
+}
+
+TEST_CASE("A card that suffices has nothing to be put among those to buy") {
+    CardBencher person;
+    CHECK_FALSE(person.window.has("card/record/1"));
 }
 
 TEST_CASE("What was cut is taken off the stock by one press") {

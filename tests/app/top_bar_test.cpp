@@ -40,6 +40,21 @@ TEST_CASE("Nothing in the top bar overlaps or is cut off at any usual size") {
     }
 }
 
+TEST_CASE("What a button of a bar tells covers no other button and stays in the window") {
+    Person person(titled("Hall"));
+    person.state.step = desk::Step::mounts;
+    person.window.settle();
+    for (const char* name : {"bar/step-1", "bar/keys", "bench/view-mount", "bench/view-card"}) {
+        CAPTURE(name);
+        person.window.hover(name);
+        REQUIRE(person.window.has("tip"));
+        const ItemBox& tip = person.window.item("tip");
+        CHECK(tip.min.y > person.window.item(name).max.y);
+        CHECK(tip.min.x >= 0);
+        CHECK(tip.max.x <= 1280);
+    }
+}
+
 TEST_CASE("At 1280 px everything is said") {
     Person person(titled("Attic room, south wall"));
     for (const char* name :

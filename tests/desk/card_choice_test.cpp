@@ -1,8 +1,9 @@
-#include "desk/card_choice.h"
+#include "desk/bench/card_choice.h"
 
 #include "card_planning.h"
 #include "edits/card.h"
 #include "edits/edit.h"
+#include "mounts/card/still_to_cut.h"
 
 #include <catch2/catch.hpp>
 
@@ -108,6 +109,7 @@ TEST_CASE("What was cut is taken off the stock in one step, and offcuts worth ke
     CHECK(find(it.session.kept(), wall::CardSheetId{"slate"})->count == 0);
     CHECK(std::ranges::any_of(card, [](const wall::CardSheet& sheet) { return sheet.offcut; }));
     CHECK(it.session.history().undo_label() == "Take the cut card off the stock");
+    CHECK(std::ranges::none_of(it.session.kept().pieces, mounts::is_still_to_cut));
     CHECK_FALSE(it.choice.take_off_stock(it.session));
     it.session.undo();
     CHECK(it.session.kept() == cards());

@@ -1,11 +1,12 @@
-#include "desk/card_hand.h"
+#include "desk/bench/card_hand.h"
 
 #include "card_planning.h"
-#include "desk/card_board.h"
+#include "desk/bench/card_board.h"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <utility>
 
 using namespace wallwright;
 using namespace wallwright::desk;
@@ -133,6 +134,37 @@ TEST_CASE("The lock of a blank keeps it where it lies, and frees it") {
     CHECK(table.session.history().undo_label() == "Free the blank for Dune");
 }
 
+TEST_CASE("While the card is laid out anew, a drop and a lock change nothing and say so") {
+    Table table;
+    wall::Project other = cards();
+    other.card.front().count = 1;
+    table.session.apply("Count the card", other);
+    table.choice.follow(table.session, true);
+    REQUIRE(table.choice.is_stale());
+    const auto is_told = [&table] {
+        const auto notice = std::exchange(table.session.notice, std::nullopt);
+        return notice && notice->text.find("laid out anew") != std::string::npos;
+    };
+    table.drag(kKelp, table.corner_for(kKelp));
+    CHECK(is_told());
+    CHECK_FALSE(table.hand.carried());
+    const Point<Wall> lock = lock_of(table.blank(kDune), table.scene().unit);
+    table.press(lock);
+    table.release(lock);
+    CHECK(is_told());
+    keep_or_free(table.session, table.scene(), kDune);
+    CHECK(is_told());
+    CHECK(table.session.kept() == other);
+}
+
+TEST_CASE("A blank that the plan has no sheet for cannot be kept, and it is told why") {
+    Table table;
+    keep_or_free(table.session, table.scene(), {wall::PieceId{"kelp"}, 3});
+    REQUIRE(table.session.notice);
+    CHECK(table.session.notice->text.find("Kelp") != std::string::npos);
+    CHECK(table.session.kept() == cards());
+}
+
 TEST_CASE("A click chooses a blank and its piece, one on the bare board neither") {
     Table table;
     const Point<Wall> at = table.blank(kGull).place.centre();
@@ -186,8 +218,8 @@ TEST_CASE("The picture has a heading for each card, and the overlay a lock for w
             return text != nullptr && text->text == words;
         });
     };
-    CHECK(says("Card 1: mount board of 1.4 mm"));
-    CHECK(says("Card 2: mount board of 1.4 mm"));
+    CHECK(says("Card 1: mount board, 1.4 mm, as cream"));
+    CHECK(says("Card 2: mount board, 1.4 mm, as slate"));
     CHECK(says("Kelp"));
     CHECK(overlay() == 0);
     keep_or_free(table.session, table.scene(), kDune);

@@ -1,7 +1,8 @@
-#include "desk/card_layout.h"
+#include "desk/bench/card_layout.h"
 
 #include "card_planning.h"
-#include "desk/card_snap.h"
+#include "desk/bench/card_snap.h"
+#include "mounts/card/plan_words.h"
 
 #include <catch2/catch.hpp>
 
@@ -58,19 +59,16 @@ TEST_CASE("Every blank that is laid lies inside its sheet on the board") {
     }
 }
 
-TEST_CASE("The heading says what card it is, how many sheets, and whether that is proved") {
+TEST_CASE("The heading says what card it is, in the plan's unit, and how many sheets") {
     mounts::CardPlan made = plan();
-    CHECK(card_title(made, 1) == "Card 2: mount board of 1.4 mm");
-    mounts::CardLot& lot = made.lots[0];
-    lot.plan.count = 1;
-    lot.plan.bound = 1;
-    lot.plan.proved = true;
-    lot.plan.waste = 0.634;
-    CHECK(card_words(lot) == "1 sheet, and no fewer will do; 63 % is left");
-    lot.plan.count = 3;
-    lot.plan.proved = false;
-    lot.plan.left_out = {0};
-    CHECK(card_words(lot) == "3 sheets, and 1 at the least; 63 % is left; 1 blank left out");
+    CHECK(card_title(made, 1) == "Card 2: mount board, 1.4 mm, as slate");
+    made.lots[0].known_by = "for Warm white";
+    CHECK(card_title(made, 0) == "Card 1: mount board, 1.4 mm, for Warm white");
+    made.unit = units::LengthUnit::inch;
+    CHECK(card_title(made, 1) == "Card 2: mount board, 1/16 in, as slate");
+    const CardLayout layout = lay_out_card(made, kPaper);
+    CHECK(layout.headings[1].title == card_title(made, 1));
+    CHECK(layout.headings[1].words == mounts::sum_words(made.lots[1]));
 }
 
 TEST_CASE("A plan without any sheet is an empty board") {

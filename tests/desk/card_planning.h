@@ -1,7 +1,7 @@
 // A wall whose mounts are to be cut from two kinds of card.
 #pragma once
 
-#include "desk/card_choice.h"
+#include "desk/bench/card_choice.h"
 #include "support/scenes.h"
 
 #include <thread>

@@ -1,6 +1,6 @@
-#include "desk/match_choice.h"
+#include "desk/bench/match_choice.h"
 
-#include "desk/match_moves.h"
+#include "desk/bench/match_moves.h"
 #include "edits/edit.h"
 #include "edits/prints.h"
 #include "matching.h"

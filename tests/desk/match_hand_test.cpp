@@ -1,6 +1,6 @@
-#include "desk/match_hand.h"
+#include "desk/bench/match_hand.h"
 
-#include "desk/match_board.h"
+#include "desk/bench/match_board.h"
 #include "matching.h"
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,6 @@
-#include "desk/match_layout.h"
+#include "desk/bench/match_layout.h"
 
-#include "desk/match_links.h"
+#include "desk/bench/match_links.h"
 #include "matching.h"
 
 #include <catch2/catch.hpp>

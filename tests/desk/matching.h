@@ -1,7 +1,7 @@
 // A wall with prints and frames that do not match yet.
 #pragma once
 
-#include "desk/match_choice.h"
+#include "desk/bench/match_choice.h"
 #include "support/scenes.h"
 
 #include <thread>

@@ -1,6 +1,6 @@
-#include "desk/mount_picture.h"
+#include "desk/bench/mount_picture.h"
 
-#include "desk/bench_pieces.h"
+#include "desk/bench/bench_pieces.h"
 #include "mounted.h"
 
 #include <catch2/catch.hpp>
@@ -117,6 +117,10 @@ TEST_CASE("Pieces lie by the bench from left to right, and then those that wait"
     select_mount(session, 1);
     CHECK(session.selection.one_piece() == kOnBench);
     CHECK(layer_count(session) == 1);
+    session.selection.toggle(wall::PieceId{"tide"});
+    CHECK(piece_on_bench(session) == kOnBench);
+    CHECK(layer_count(session) == 1);
+    session.selection.toggle(wall::PieceId{"tide"});
     select_mount(session, 5);
     CHECK(session.selection.one_piece() == wall::PieceId{"dune"});
     Session bare(scenes::wall_of(3000, 2400));

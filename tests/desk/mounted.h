@@ -1,7 +1,7 @@
 // Mounts on the bench, for tests.
 #pragma once
 
-#include "desk/mount_tool.h"
+#include "desk/bench/mount_tool.h"
 #include "support/scenes.h"
 
 namespace wallwright::desk {

@@ -106,12 +106,7 @@ TEST_CASE("A list that was put away is gone") {
     CHECK_FALSE(suggestions.found_nothing());
 }
 
-TEST_CASE("Sizes are called as in a shop") {
-    CHECK(shop_name("a3") == "A3");
-    CHECK(shop_name("4x6in") == "4 × 6 in");
-    CHECK(shop_name("3.5x5in") == "3.5 × 5 in");
-    CHECK(shop_name("letter") == "letter");
-    CHECK(shop_name("my xl") == "my xl");
+TEST_CASE("A size is said over the moulding in the person's unit") {
     CHECK(outside_words(suggestion_of("a3"), units::LengthUnit::mm) == "337 × 460 mm");
 }
 

@@ -1,6 +1,7 @@
 #include "draw/card_sheet.h"
 
 #include "draw/card_lots.h"
+#include "draw/labels.h"
 #include "draw/looking.h"
 
 #include <catch2/catch.hpp>
@@ -103,6 +104,37 @@ TEST_CASE("A window of a blank is drawn where it is cut, turned with its blank")
     lot.plan.sheets = {{1, {{1, {100, 50, {470, 370}}, false}}, {}, {}}};
     CHECK(has_box(card_sheet(lot, 0, LengthUnit::mm, {0.2, true, true}),
                   in_card_sheet(lot, 0, {100 + 161, 50 + 80, {148, 210}})));
+}
+
+TEST_CASE("No window's outline runs through the words on its blank") {
+    mounts::CardLot lot = test::some_lot();
+    lot.windows.push_back({3, {40, 60, {110, 130}}, true});
+    lot.windows.push_back({4, {20, 20, {25, 110}}, true});
+    lot.windows.push_back({4, {55, 20, {25, 110}}, true});
+    std::size_t drawn = 0;
+    for (const double scale : {0.05, 0.1, 0.2, 0.5})
+        for (const WallDrawing& drawing : sheets_of(lot, scale)) {
+            const auto texts = test::shapes_in<Text<Wall>>(drawing.shapes);
+            for (const test::WallPath& path : test::shapes_in<test::WallPath>(drawing.shapes)) {
+                if (!path.closed || path.fill || !path.stroke || path.stroke->width > 0.2)
+                    continue;
+                const Rect<Wall> window = test::bounds_of(path);
+                if (std::ranges::none_of(lot.windows, [&](const mounts::LotWindow& one) {
+                        return is_same_size(one.place.size, window.size()) ||
+                               is_same_size(one.place.size.turned(), window.size());
+                    }))
+                    continue;
+                ++drawn;
+                for (const Text<Wall>& text : texts) {
+                    const Rect<Wall> box = estimated_box(text, scale);
+                    INFO(text.text << " at " << scale);
+                    if (text.paint.ink != Ink::accent)
+                        CHECK((!overlaps(window, box) ||
+                               (window.contains(box.min) && window.contains(box.max))));
+                }
+            }
+        }
+    CHECK(drawn > 8);
 }
 
 TEST_CASE("What is left over is hatched, and a margin that is not used is dashed") {

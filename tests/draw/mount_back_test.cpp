@@ -1,6 +1,7 @@
 #include "draw/mount_back.h"
 
 #include "draw/looking.h"
+#include "mounts/design/rule_step.h"
 #include "mounts/design_cases.h"
 #include "support/mount_scenes.h"
 
@@ -28,6 +29,11 @@ MountDesign design_of(const std::string& id) {
     return *design;
 }
 
+/// As the drawing marks it.
+mounts::BackMarks marked(const MountDesign& design) {
+    return mounts::back_marks(design, mounts::rule_step(LengthUnit::mm));
+}
+
 WallDrawing back_of(const MountDesign& design, double scale, std::size_t layer = 0,
                     LengthUnit unit = LengthUnit::mm) {
     return mount_back(design, layer, unit, {scale, true, {}});
@@ -50,7 +56,7 @@ TEST_CASE("The cuts go from corner cross to corner cross and never to the edge o
     const WallDrawing drawing = back_of(design, 0.2);
     const auto cuts = lines_of_width(drawing, 0.7, Ink::outline);
     REQUIRE(cuts.size() == 12);
-    const mounts::BackMarks marks = mounts::back_marks(design);
+    const mounts::BackMarks marks = marked(design);
     for (const mounts::WindowMarks& window : marks.layers.front().windows) {
         const Rect<Wall> line{{window.line.min.x, design.blank.height - window.line.max.y},
                               {window.line.max.x, design.blank.height - window.line.min.y}};
@@ -72,7 +78,7 @@ TEST_CASE("Pencil lines cross at each corner and end on the board, off the next 
             CHECK(board.contains(line.min));
             CHECK(board.contains(line.max));
         }
-        const mounts::LayerMarks marks = mounts::back_marks(design).layers.front();
+        const mounts::LayerMarks marks = marked(design).layers.front();
         for (const mounts::WindowMarks& window : marks.windows)
             for (const auto& cross : window.crosses) {
                 const geometry::Point<Wall> at{cross.x, design.blank.height - cross.y};
@@ -87,7 +93,8 @@ TEST_CASE("Pencil lines cross at each corner and end on the board, off the next 
 TEST_CASE("The back is the front mirrored: a window at the left is marked at the right") {
     MountDesign design = design_of("shells");
     const auto cuts = lines_of_width(back_of(design, 1), 0.7, Ink::outline);
-    const Rect<mounts::Front>& first = design.layers.front().windows.front().back;
+    const Rect<mounts::Front> first =
+        mounts::mirrored(marked(design).layers.front().windows.front().line, design.blank.width);
     CHECK(std::any_of(cuts.begin(), cuts.end(), [&](const Rect<Wall>& cut) {
         return std::abs(cut.max.x - (design.blank.width - first.min.x)) < 1e-6 &&
                std::abs(cut.max.y - (design.blank.height - first.min.y)) < 1e-6;
@@ -95,30 +102,49 @@ TEST_CASE("The back is the front mirrored: a window at the left is marked at the
 }
 
 TEST_CASE("Every distance from the blank's own edges to a line is there as a figure") {
-    for (const std::string id : {"kelp", "boats", "wreck", "chart", "stamp"}) {
-        const MountDesign design = design_of(id);
-        const mounts::BackMarks marks = mounts::back_marks(design);
-        for (std::size_t layer = 0; layer < marks.layers.size(); ++layer) {
-            const WallDrawing drawing = back_of(design, 0.2, layer);
-            const auto shown = [&](double mm) {
-                return test::count_text(drawing, units::format_number(mm, LengthUnit::mm)) > 0;
-            };
-            for (const mounts::WindowMarks& window : marks.layers[layer].windows) {
-                INFO(id << " layer " << layer);
-                CHECK(shown(window.from_edges.left));
-                CHECK(shown(window.from_edges.right));
-                CHECK(shown(window.from_edges.top));
-                CHECK(shown(window.from_edges.bottom));
+    for (const LengthUnit unit : kUnits)
+        for (const std::string id : {"kelp", "boats", "wreck", "chart", "stamp"}) {
+            const MountDesign design = design_of(id);
+            const mounts::BackMarks marks = mounts::back_marks(design, mounts::rule_step(unit));
+            for (std::size_t layer = 0; layer < marks.layers.size(); ++layer) {
+                const WallDrawing drawing = back_of(design, 0.2, layer, unit);
+                const auto shown = [&](double mm) {
+                    return test::count_text(drawing, units::format_number(mm, unit)) > 0;
+                };
+                INFO(id << " layer " << layer << " in " << units::name_of(unit));
+                for (const mounts::WindowMarks& window : marks.layers[layer].windows) {
+                    CHECK(shown(window.from_edges.left));
+                    CHECK(shown(window.from_edges.right));
+                    CHECK(shown(window.from_edges.top));
+                    CHECK(shown(window.from_edges.bottom));
+                }
+                CHECK(shown(marks.blank.width));
+                CHECK(shown(marks.blank.height));
             }
-            CHECK(shown(design.blank.width));
-            CHECK(shown(design.blank.height));
         }
-    }
+}
+
+TEST_CASE("A border in sixteenths has its figure where it is too narrow to read along the line") {
+    wall::Mount mount;
+    mount.by_hand = wall::FromCorner{40, 40};
+    mount.edge = wall::WindowEdge::straight;
+    // 14 1/8 x 18 1/16 in with 1 15/16 in below.
+    const MountDesign design =
+        mounts::design_mount(mounts::frame_around({226 * 1.5875, 289 * 1.5875}), mount,
+                             {mounts::test::print_of("kelp", 289.4, 379.6)});
+    const WallDrawing drawing = back_of(design, 0.2, 0, LengthUnit::inch);
+    CHECK(test::count_text(
+              drawing,
+              units::format_number(mounts::back_marks(design, mounts::rule_step(LengthUnit::inch))
+                                       .layers.front()
+                                       .windows.front()
+                                       .from_edges.bottom,
+                                   LengthUnit::inch)) > 0);
 }
 
 TEST_CASE("Both diagonals stand beside the board and in or below each window") {
     const MountDesign design = design_of("chart");
-    const mounts::LayerMarks marks = mounts::back_marks(design).layers.front();
+    const mounts::LayerMarks marks = marked(design).layers.front();
     const WallDrawing drawing = back_of(design, 0.2);
     const auto words = [](double mm) {
         return fmt::format("both diagonals {}", units::format_number(mm, LengthUnit::mm));
@@ -128,8 +154,7 @@ TEST_CASE("Both diagonals stand beside the board and in or below each window") {
     const MountDesign small = design_of("stamp");
     CHECK(test::count_text(
               back_of(small, 0.2),
-              "Stamp: " +
-                  words(mounts::back_marks(small).layers.front().windows.front().diagonal)) == 1);
+              "Stamp: " + words(marked(small).layers.front().windows.front().diagonal)) == 1);
 }
 
 TEST_CASE("Cuts are numbered in their order where the window has room") {
@@ -137,6 +162,15 @@ TEST_CASE("Cuts are numbered in their order where the window has room") {
     for (const char* number : {"1", "2", "3", "4"})
         CHECK(test::count_text(drawing, number) == 3);
     CHECK(test::count_text(back_of(design_of("stamp"), 0.1), "1") == 0);
+    // Neither is there an arrow that a number would be missing from.
+    const auto filled = [](const WallDrawing& one) {
+        const auto paths = test::shapes_in<test::WallPath>(one.shapes);
+        return std::count_if(paths.begin(), paths.end(), [](const test::WallPath& path) {
+            return path.fill && path.fill->ink == Ink::outline;
+        });
+    };
+    CHECK(filled(back_of(design_of("boats"), 0.2)) == 1 + 2 * 12);  // and the one that points up
+    CHECK(filled(back_of(design_of("stamp"), 0.1)) == 1);
 }
 
 TEST_CASE("Where a bevel comes out at the face is a hidden line, of a straight cut there is none") {
@@ -153,7 +187,7 @@ TEST_CASE("A floating print's card shows its face, with the two corners to mark"
     const WallDrawing drawing = back_of(design, 0.2);
     CHECK(test::count_text(drawing, "upper edge, face up") == 1);
     CHECK(lines_of_width(drawing, 0.7, Ink::outline).empty());
-    const Rect<mounts::Front>& place = design.prints.front().place;
+    const Rect<mounts::Front> place = marked(design).hinges.front().place;
     int corners = 0;
     for (const test::WallPath& path : test::shapes_in<test::WallPath>(drawing.shapes))
         if (path.stroke && path.stroke->paint.ink == Ink::mark) {

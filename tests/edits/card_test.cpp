@@ -88,18 +88,18 @@ TEST_CASE("A sheet is taken out by its id") {
 TEST_CASE("A sheet that is not there is named by every edit") {
     const std::string problem =
         "card/felt: there is no such sheet; name one that is in the project";
-    const edits::UsedCard used[] = {{{"felt"}, 1}};
+    const std::vector<edits::UsedCard> used = {{{"felt"}, 1}};
     CHECK(problem_of(edits::change_card(wall_with_card(), {"felt"}, [](CardSheet&) {})) == problem);
     CHECK(problem_of(edits::remove_card(wall_with_card(), {"felt"})) == problem);
-    CHECK(problem_of(edits::use_card(wall_with_card(), used, {})) == problem);
+    CHECK(problem_of(edits::use_card(wall_with_card(), {used, {}, {}})) == problem);
 }
 
 TEST_CASE("What a plan used is taken off, and what is left joins as offcuts") {
-    const edits::UsedCard used[] = {
+    const std::vector<edits::UsedCard> used = {
         {{"cream"}, 1}, {{"cream"}, 1}, {{"offcut"}, 1}, {{"jumbo"}, 2}};
-    CardSheet left[] = {sheet_of(300, 815), sheet_of(500.004, 200)};
+    std::vector<CardSheet> left = {sheet_of(300, 815), sheet_of(500.004, 200)};
     left[0].to_buy = true;
-    const Project project = edits::use_card(wall_with_card(), used, left).value();
+    const Project project = edits::use_card(wall_with_card(), {used, left, {}}).value();
     REQUIRE(project.card.size() == 4);
     CHECK(find(project, CardSheetId{"cream"})->count == 1);
     CHECK(*find(project, CardSheetId{"jumbo"}) == wall_with_card().card[2]);
@@ -111,16 +111,31 @@ TEST_CASE("What a plan used is taken off, and what is left joins as offcuts") {
 }
 
 TEST_CASE("A kind of sheet of which none is left stays, to be counted anew") {
-    const edits::UsedCard used[] = {{{"cream"}, 3}};
-    const Project project = edits::use_card(wall_with_card(), used, {}).value();
+    const std::vector<edits::UsedCard> used = {{{"cream"}, 3}};
+    const Project project = edits::use_card(wall_with_card(), {used, {}, {}}).value();
     REQUIRE(find(project, CardSheetId{"cream"}) != nullptr);
     CHECK(find(project, CardSheetId{"cream"})->count == 0);
 }
 
 TEST_CASE("More sheets than there are cannot be used") {
-    const edits::UsedCard used[] = {{{"cream"}, 2}, {{"cream"}, 2}};
-    CHECK(problem_of(edits::use_card(wall_with_card(), used, {})) ==
+    const std::vector<edits::UsedCard> used = {{{"cream"}, 2}, {{"cream"}, 2}};
+    CHECK(problem_of(edits::use_card(wall_with_card(), {used, {}, {}})) ==
           "card/cream: the plan takes 2 of them, and there are 1; plan again with what is at hand");
+}
+
+TEST_CASE("A mount that is cut needs no place on a sheet, and a piece without one is not cut") {
+    Project project = wall_with_card();
+    scenes::add_waiting(project, "kelp", {300, 400});
+    const PieceId kelp[] = {PieceId{"kelp"}};
+    CHECK(problem_of(edits::set_mount_cut(project, kelp, true))
+              .starts_with("pieces/kelp: it has no mount"));
+    project.mounts.emplace_back().id = {"white"};
+    project.pieces[0].mount = MountId{"white"};
+    project.kept_blanks.push_back({kelp[0], 1, CardSheetId{"cream"}});
+    const Project cut = edits::set_mount_cut(project, kelp, true).value();
+    CHECK(cut.pieces[0].mount_cut);
+    CHECK(cut.kept_blanks.empty());
+    CHECK_FALSE(edits::set_mount_cut(cut, kelp, false).value().pieces[0].mount_cut);
 }
 
 TEST_CASE("What a cut mount costs is set, kept to a thousandth, and taken out again") {

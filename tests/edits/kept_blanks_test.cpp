@@ -113,14 +113,22 @@ TEST_CASE("What takes a piece, a mount, a layer or a sheet away takes the blanks
     CHECK(kept(edits::remove_card(before, {"jumbo"}).value()) == Pieces{"kelp 1", "kelp 2"});
 }
 
-TEST_CASE("Blanks kept on a sheet that is cut up are kept no longer") {
-    const edits::UsedCard used[] = {{{"jumbo"}, 1}};
-    CHECK(kept(edits::use_card(wall_with_kept(), used, {}).value()) == Pieces{"kelp 1", "kelp 2"});
+TEST_CASE("Blanks that are cut are kept no longer, and those of others stay on what is left") {
+    Project project = wall_with_kept();
+    project.kept_blanks[0].sheet = {"jumbo"};
+    project.kept_blanks[1].sheet = {"jumbo"};
+    project.kept_blanks[2].number = 3;
+    const std::vector<edits::UsedCard> used = {{{"jumbo"}, 2}};
+    const Project cut = edits::use_card(project, {used, {}, {PieceId{"kelp"}}}).value();
+    CHECK(kept(cut) == Pieces{"dune 1"});
+    CHECK(cut.kept_blanks[0].number == 1);
+    CHECK(find(cut, PieceId{"kelp"})->mount_cut);
+    CHECK_FALSE(find(cut, PieceId{"dune"})->mount_cut);
 }
 
 TEST_CASE("Blanks kept on an offcut go with it") {
     Project project = wall_with_kept();
     project.card[0].offcut = true;
-    const edits::UsedCard used[] = {{{"cream"}, 1}};
-    CHECK(kept(edits::use_card(project, used, {}).value()) == Pieces{"dune 1"});
+    const std::vector<edits::UsedCard> used = {{{"cream"}, 1}};
+    CHECK(kept(edits::use_card(project, {used, {}, {}}).value()) == Pieces{"dune 1"});
 }

@@ -203,8 +203,8 @@ CardSheet any_sheet() {
 
 Result<Project> any_card_edit(const Project& project, int which) {
     CardSheetId made;
-    const CardSheet left[] = {any_sheet()};
-    const edits::UsedCard used[] = {{{"sheet"}, *rc::gen::inRange(0, 3)}};
+    const std::vector<CardSheet> left = {any_sheet()};
+    const std::vector<edits::UsedCard> used = {{{"sheet"}, *rc::gen::inRange(0, 3)}};
     switch (which) {
         case 5:
             return edits::keep_blank(
@@ -223,7 +223,7 @@ Result<Project> any_card_edit(const Project& project, int which) {
         case 2:
             return edits::remove_card(project, {"offcut"});
         case 3:
-            return edits::use_card(project, used, left);
+            return edits::use_card(project, {used, left, {one_id(project)}});
         default:
             return edits::set_mount_cut_price(project, any_mm(-5, 90) / 7);
     }

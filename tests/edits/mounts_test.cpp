@@ -1,5 +1,6 @@
 #include "edits/mounts.h"
 
+#include "edits/prints.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -92,7 +93,7 @@ TEST_CASE("A piece is given a mount as most others have theirs, without their wi
     CHECK(mount.overlap == 4);
     CHECK_FALSE(mount.by_hand);
     CHECK(mount.title.empty());
-    CHECK(find(*given, kTide)->print.has_value());
+    CHECK(given->prints == project.prints);
     CHECK(edits::give_mount(*given, kTide).value() == *given);
 }
 
@@ -170,4 +171,44 @@ TEST_CASE("The rule of the borders takes the place of the hand and of the other 
     CHECK(mount_of(*ratio, kKelp).base_ratio == 1.2);
     CHECK(edits::set_base(*ratio, kCream, edits::BaseRule::even, 0).value() == alone());
     CHECK_FALSE(edits::set_base(alone(), kCream, edits::BaseRule::by_ratio, 7));
+}
+
+TEST_CASE("A mount that becomes another is to be cut again; one that stays as it was is not") {
+    Project project = alone();
+    project.pieces[0].mount_cut = true;
+    const auto is_cut = [](const Result<Project>& changed) {
+        return find(changed.value(), kKelp)->mount_cut;
+    };
+    CHECK(is_cut(edits::change_mount_everywhere(project, kCream, [](Mount&) {})));
+    CHECK_FALSE(is_cut(
+        edits::change_mount_everywhere(project, kCream, [](Mount& mount) { mount.overlap = 6; })));
+    CHECK_FALSE(
+        is_cut(edits::change_mount(project, kKelp, [](Mount& mount) { mount.border_least = 10; })));
+    const FromCorner at[] = {{40, 50}};
+    CHECK_FALSE(is_cut(edits::place_windows(project, kCream, at)));
+    CHECK_FALSE(is_cut(edits::add_window(project, kKelp, PrintId{"reed"}, {})));
+    CHECK(is_cut(edits::put_print(project, kKelp, PrintId{"ebb"})));
+    CHECK_FALSE(is_cut(edits::put_print(project, kKelp, PrintId{"reed"})));
+    CHECK_FALSE(is_cut(edits::without_mount(project, kKelp)));
+    const PieceId ids[] = {kKelp};
+    CHECK_FALSE(is_cut(edits::turn(project, ids)));
+    CHECK_FALSE(is_cut(edits::remove_print(project, PrintId{"ebb"})));
+    CHECK(is_cut(edits::remove_print(project, PrintId{"reed"})));
+}
+
+TEST_CASE("A mount is to be cut again when its print or its frame becomes another size") {
+    Project project = alone();
+    project.pieces[0].mount_cut = true;
+    const auto is_cut = [](const Result<Project>& changed) {
+        return find(changed.value(), kKelp)->mount_cut;
+    };
+    const auto wider = [](auto& one) { one.size.width += 10; };
+    const auto renamed = [](auto& one) { one.title = "Flood"; };
+    CHECK_FALSE(is_cut(edits::change_print(project, kKelp, wider)));
+    CHECK(is_cut(edits::change_print(project, kKelp, renamed)));
+    CHECK_FALSE(is_cut(edits::change_print_everywhere(project, PrintId{"ebb"}, wider)));
+    CHECK(is_cut(edits::change_print_everywhere(project, PrintId{"ebb"}, renamed)));
+    CHECK(is_cut(edits::change_frame(project, kKelp, renamed)));
+    CHECK_FALSE(
+        is_cut(edits::change_frame(project, kKelp, [](Frame& frame) { frame.rebate_width = 8; })));
 }

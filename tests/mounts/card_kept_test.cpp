@@ -74,14 +74,14 @@ TEST_CASE("A blank that fills the sheet needs no cut") {
 
 TEST_CASE("A kept blank lies exactly where it was kept, and all others about it") {
     Project project = wall_of_three();
-    project.kept_blanks = {kept_at("kelp", "cream", 120.25, 33.5)};
+    project.kept_blanks = {kept_at("kelp", "cream", 120.5, 33.5)};
     const CardPlan plan = planned(project);
     CHECK(plan.notes.empty());
     const CardLot& lot = plan.lots.at(0);
     CHECK(replay(lot.task, lot.plan) == "");
     const auto kelp = found(plan, "kelp");
     REQUIRE(kelp);
-    CHECK(kelp->placed.place == at(120.25, 33.5, 400, 500));
+    CHECK(kelp->placed.place == at(120.5, 33.5, 400, 500));
     CHECK(lot.kept[kelp->placed.blank]);
     CHECK_FALSE(lot.kept[found(plan, "dune")->placed.blank]);
     CHECK(lot.plan.count == 1);
@@ -212,11 +212,19 @@ TEST_CASE("A blank is kept where it is moved, on the sheet and number it lies on
     CHECK(kept->layer == 1);
     CHECK(kept->sheet == wall::CardSheetId{"cream"});
     CHECK(kept->number == 1);
-    CHECK(kept->left == 12.35);
+    CHECK(kept->left == 12.5);  // the rule's nearest line
     project.kept_blanks = {*kept};
     const CardPlan again = planned(project);
     CHECK(again.notes.empty());
-    CHECK(found(again, "kelp")->placed.place == at(12.35, 0, 400, 500));
+    CHECK(found(again, "kelp")->placed.place == at(12.5, 0, 400, 500));
+}
+
+TEST_CASE("What was kept between the rule's lines lies on the one before") {
+    Project project = wall_of_three();
+    project.kept_blanks = {kept_at("kelp", "cream", 12.35, 100.99)};
+    const CardPlan plan = planned(project);
+    CHECK(plan.notes.empty());
+    CHECK(found(plan, "kelp")->placed.place == at(12, 101, 400, 500));
 }
 
 TEST_CASE("A blank put beside a kept one is kept on the same sheet, and else on another") {

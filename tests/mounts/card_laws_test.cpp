@@ -1,9 +1,12 @@
 // What holds for the card plan of any wall, and what is left after it is cut.
+#include "mounts/card/on_rule.h"
 #include "mounts/card_scene.h"
 #include "mounts/nest_replay.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck/catch.h>
+
+#include <cmath>
 
 using namespace wallwright;
 using namespace wallwright::mounts;
@@ -13,8 +16,9 @@ using wall::Project;
 
 namespace {
 
-double some_mm(int low, int high) {
-    return *rc::gen::inRange(2 * low, 2 * high) / 2.0;
+/// As nobody cuts it, but a table of sheets has it.
+double any_mm(int low, int high) {
+    return *rc::gen::inRange(10 * low, 10 * high) / 10.0;
 }
 
 wall::Colour some_colour() {
@@ -23,21 +27,23 @@ wall::Colour some_colour() {
 
 void add_any_sheet(Project& project, const std::string& id) {
     wall::CardSheet& sheet =
-        add_sheet(project, id, {some_mm(250, 1600), some_mm(250, 1200)}, *rc::gen::inRange(0, 4));
+        add_sheet(project, id, {any_mm(250, 1600), any_mm(250, 1200)}, *rc::gen::inRange(0, 4));
     sheet.colour = some_colour();
     sheet.to_buy = *rc::gen::inRange(0, 3) == 0;
     sheet.price = *rc::gen::element(0.0, 7.5, 12.0);
-    sheet.margin = *rc::gen::element(0.0, 0.0, 8.0);
+    sheet.margin = *rc::gen::element(0.0, 0.0, 8.3);
     if (*rc::gen::inRange(0, 4) == 0)
         sheet.grain = *rc::gen::element(wall::Grain::across, wall::Grain::upright);
 }
 
 Project any_wall() {
     Project project = scenes::wall_of(6000, 2500);
+    project.unit =
+        *rc::gen::element(units::LengthUnit::mm, units::LengthUnit::cm, units::LengthUnit::inch);
     const int mounts = *rc::gen::inRange(1, 9);
     for (int i = 0; i < mounts; ++i) {
         wall::Mount& mount =
-            add_mounted(project, fmt::format("p{}", i), {some_mm(140, 700), some_mm(140, 700)});
+            add_mounted(project, fmt::format("p{}", i), {any_mm(140, 700), any_mm(140, 700)});
         mount.colour = some_colour();
         mount.edge = *rc::gen::element(wall::WindowEdge::bevel, wall::WindowEdge::straight);
         mount.under.resize(*rc::gen::inRange<std::size_t>(0, 3));
@@ -67,7 +73,7 @@ void keep_some(Project& project, const CardPlan& plan) {
                 kept.turned = placed.turned;
                 kept.number = *rc::gen::inRange(1, 3);
                 if (how == 1)
-                    kept.left = some_mm(0, 600);
+                    kept.left = any_mm(0, 600);
                 project.kept_blanks.push_back(kept);
             }
 }
@@ -104,18 +110,58 @@ void check_grain(const Project& project, const CardPlan& plan) {
     }
 }
 
+/// A figure as it is shown, read back: tenths of a mm, or sixteenths of an inch.
+long shown(double mm, units::LengthUnit unit) {
+    const auto read = units::parse_length(units::format_number(mm, unit), unit);
+    RC_ASSERT(read.has_value());
+    return std::lround(*read / (unit == units::LengthUnit::inch ? units::kMmPerInch / 16 : 0.1));
+}
+
+/// Each figure is as exact as it is shown, and those of both parts of a cut are that of the piece.
+void check_figures(const CardPlan& plan) {
+    const auto is_exact = [unit = plan.unit](double mm) {
+        return std::abs(units::rounded(mm, unit) - mm) < 1e-6;
+    };
+    for (const CardLot& lot : plan.lots)
+        for (const CutSheet& sheet : lot.plan.sheets) {
+            for (const SheetCut& cut : sheet.cuts) {
+                const double from = cut.at - (cut.upright ? cut.piece.left : cut.piece.top);
+                const double all = cut.upright ? cut.piece.size.width : cut.piece.size.height;
+                RC_ASSERT(is_exact(from));
+                RC_ASSERT(is_exact(all));
+                RC_ASSERT(shown(from, plan.unit) + shown(all - from, plan.unit) ==
+                          shown(all, plan.unit));
+            }
+            for (const PlacedBlank& placed : sheet.placed) {
+                const auto& [left, top, size] = placed.place;
+                RC_ASSERT(shown(left, plan.unit) + shown(size.width, plan.unit) ==
+                          shown(left + size.width, plan.unit));
+                RC_ASSERT(shown(top, plan.unit) + shown(size.height, plan.unit) ==
+                          shown(top + size.height, plan.unit));
+            }
+        }
+}
+
 /// Every kept blank lies where it was kept, or is named.
 void check_kept(const Project& project, const CardPlan& plan) {
     std::size_t moved = 0;
     for (const wall::KeptBlank& kept : project.kept_blanks) {
         const auto where = found(plan, kept.piece.text, kept.layer);
-        if (!where || !plan.lots[where->lot].kept[where->placed.blank]) {
+        if (!where) {  // A board of its mount fits no sheet, so the whole mount is left out.
+            RC_ASSERT(
+                std::any_of(plan.notes.begin(), plan.notes.end(), [&kept](const std::string& note) {
+                    return note.find(fmt::format("the blank of P{}", kept.piece.text.substr(1))) !=
+                           std::string::npos;
+                }));
+            continue;
+        }
+        if (!plan.lots[where->lot].kept[where->placed.blank]) {
             ++moved;
             continue;
         }
         const CardLot& lot = plan.lots[where->lot];
-        RC_ASSERT(where->placed.place.left == kept.left);
-        RC_ASSERT(where->placed.place.top == kept.top);
+        RC_ASSERT(where->placed.place.left == down_to_rule(kept.left, project.unit));
+        RC_ASSERT(where->placed.place.top == down_to_rule(kept.top, project.unit));
         RC_ASSERT(where->placed.turned == kept.turned);
         RC_ASSERT(lot.origins[lot.plan.sheets[where->sheet].sheet].id == kept.sheet);
     }
@@ -149,11 +195,13 @@ TEST_CASE("Any card plan can be cut as it says") {
         Project project = any_wall();
         const CardPlan plan = planned(project, 3);
         check_plan(plan);
+        check_figures(plan);
         check_grain(project, plan);
         check_after(project, plan);
         keep_some(project, plan);
         const CardPlan about = planned(project, 3);
         check_plan(about);
+        check_figures(about);
         check_grain(project, about);
         check_kept(project, about);
         check_after(project, about);

@@ -142,6 +142,42 @@ TEST_CASE("A card that no sheet names goes by the mount that asks for it, else b
     CHECK(card_name(plan.lots[1], units::LengthUnit::mm) == "mount board, 1.4 mm, #2b2b2e");
 }
 
+TEST_CASE("A card goes by a sheet that the plan takes, and by a full one rather than an offcut") {
+    Project project = scenes::wall_of(4000, 2500);
+    add_mounted(project, "kelp", {400, 500}).floats = true;
+    add_sheet(project, "rest", {300, 300}).title = "Slate offcut";
+    project.card.back().offcut = true;
+    add_sheet(project, "shop", {1120, 815}).title = "Slate, shop";
+    CHECK(planned(project).lots[0].known_by == "as Slate, shop");
+    // Of two that are not taken, the full one.
+    project.card[1].size = {350, 350};
+    CHECK(planned(project).lots[0].known_by == "as Slate, shop");
+    project.card[0].size = {400, 500};
+    CHECK(planned(project).lots[0].known_by == "as Slate offcut");
+    project.card[0].title = "Slate, 500 x 400 mm";
+    CHECK(planned(project).lots[0].known_by == "as Slate");
+}
+
+TEST_CASE("Sheets are cut from as large as the rule has them, in the unit of the project") {
+    Project project = scenes::wall_of(4000, 2500);
+    add_mounted(project, "kelp", {400, 500}).floats = true;
+    add_sheet(project, "cream", {1120.3, 815});
+    project.card.back().margin = 7.2;
+    const CardPlan plan = planned(project);
+    CHECK(plan.lots[0].task.sheets[0].size == geometry::Size{1120, 815});
+    CHECK(plan.lots[0].task.sheets[0].margin == 7.5);
+    CHECK(plan.lots[0].origins[0].untrimmed == geometry::Size{1120.3, 815});
+    project.unit = units::LengthUnit::inch;
+    const CardPlan inches = planned(project);
+    const NestSheet& sheet = inches.lots[0].task.sheets[0];
+    CHECK(sheet.size.width == Approx(25.4 * (44 + 1.0 / 16)));
+    CHECK(sheet.size.height == Approx(25.4 * (32 + 1.0 / 16)));
+    CHECK(sheet.margin == Approx(25.4 * 5 / 16));
+    // A file keeps hundredths of a mm, so a sheet of 31 15/16 in is a little short in it.
+    project.card.back().size = {811.21, 811.21};
+    CHECK(planned(project).lots[0].task.sheets[0].size.width == Approx(25.4 * (31 + 15.0 / 16)));
+}
+
 TEST_CASE("Without any sheet a full one is assumed, and said to be") {
     Project project = small_wall();
     project.card.clear();
@@ -187,6 +223,36 @@ TEST_CASE("A blank that no sheet holds is left out, and its mount is not counted
         "larger sheet, at hand or to buy, into the project's card.");
 }
 
+TEST_CASE("A mount of which one board is left out takes no card for its others") {
+    Project project = small_wall();
+    add_mounted(project, "whale", {1300, 900});
+    project.mounts.back().under.push_back({4, project.mounts.back().card, kDark});
+    add_sheet(project, "jumbo", {1600, 1100});
+    const CardPlan plan = planned(project);
+    check_replay(plan);
+    CHECK_FALSE(found(plan, "whale"));
+    CHECK(sheets_of_kind(plan.lots[0], "jumbo") == 0);
+    CHECK(plan.notes.back().find("holds the blank of Whale, layer 2 of 2") != std::string::npos);
+    const AfterCutting after = after_cutting(plan);
+    CHECK(std::ranges::find(after.cut, wall::PieceId{"whale"}) == after.cut.end());
+    CHECK(after.cut.size() == 4);
+}
+
+TEST_CASE("A sheet on which a blank of another mount is kept is held back for it") {
+    Project project = small_wall();
+    project.card[0].count = 2;
+    project.kept_blanks.push_back({{"dune"}, 1, project.card[0].id, 2});
+    CardOptions options;
+    options.rounds = 5;
+    options.only = {{"kelp"}};
+    const CardPlan plan = plan_card(project, options, [] { return true; });
+    check_replay(plan);
+    REQUIRE(plan.lots.size() == 1);
+    CHECK(plan.lots[0].task.sheets[0].count == 1);
+    project.kept_blanks[0].piece = {"kelp"};
+    CHECK(plan_card(project, options, [] { return true; }).lots[0].task.sheets[0].count == 2);
+}
+
 TEST_CASE("What drops out of a window gives a smaller blank of the same card") {
     Project project = scenes::wall_of(4000, 2500);
     add_mounted(project, "kelp", {600, 800});
@@ -204,6 +270,11 @@ TEST_CASE("What drops out of a window gives a smaller blank of the same card") {
     const geometry::Size size = lot.windows.at(*origin.window).place.size;
     CHECK(size.width == Approx(360 - 10 - 2.8));
     CHECK(size.height == Approx(480 - 10 - 2.8));
+    CHECK(origin.untrimmed.width == Approx(350));
+    CHECK(origin.untrimmed.height == Approx(470));
+    // What is cut from is on the rule.
+    CHECK(lot.task.sheets[lot.plan.sheets[found(plan, "reed")->sheet].sheet].size ==
+          geometry::Size{347, 467});
     CHECK(lot.windows.at(*origin.window).bevelled);
     CHECK(plan.cost.bought == 0);
     CHECK(lot.plan.proved);

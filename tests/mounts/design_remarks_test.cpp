@@ -45,13 +45,15 @@ TEST_CASE("Nothing is said of a usual mount") {
 
 TEST_CASE("A frame too small is named with the one that serves") {
     const Remark remark = only(remarks(frame_for({220, 400}), {}, kOne), Trouble::frame_too_small);
-    // The most overlap leaves a window of 190: 15 as cut, 10 seen. A window of 200 takes 260.
+    // The most overlap leaves a window of 190: 15 as cut, 10 seen. It takes 250, one of 200 takes
+    // 260.
     CHECK(remark.severity == Severity::mind);
     CHECK(remark.measured.value() == Approx(10));
     CHECK(remark.wanted.value() == Approx(25));
     CHECK(remark.text ==
           "This frame leaves 10 mm of the border seen on the left and 25 mm is wanted; the least "
-          "frame that serves measures 290 x 430 mm outside, of the same moulding.");
+          "frame that serves measures 280 x 430 mm outside, of the same moulding, with an overlap "
+          "of up to 10 mm, and 290 x 430 mm keeps the overlap at 5 mm.");
 }
 
 TEST_CASE("A frame whose lip reaches the window cannot be used at all") {
@@ -63,7 +65,13 @@ TEST_CASE("A frame whose lip reaches the window cannot be used at all") {
 TEST_CASE("A mount without a frame is told the blank that serves") {
     const auto all = remarks(frame_around({220, 400}), {}, kOne);
     REQUIRE(has(all, Trouble::frame_too_small));
-    CHECK(all.front().text.find("the least blank that serves measures 250 x 400 mm.") !=
+    CHECK(all.front().text.find("the least blank that serves measures 240 x 400 mm, with") !=
+          std::string::npos);
+    wall::Mount mount;
+    mount.overlap_most = mount.overlap;
+    CHECK(remarks(frame_around({220, 400}), mount, kOne)
+              .front()
+              .text.find("the least blank that serves measures 250 x 400 mm.") !=
           std::string::npos);
 }
 
@@ -101,7 +109,7 @@ TEST_CASE("Windows placed by hand may meet, leave the blank or leave a thin bar"
     const auto outside = with_second_at(160, 350);
     REQUIRE(has(outside, Trouble::window_leaves_blank));
     CHECK(std::ranges::any_of(outside, [](const Remark& remark) {
-        return remark.text.find("reef reaches 50 mm past the edge") != std::string::npos;
+        return remark.text.find("reef reaches 60 mm past the edge") != std::string::npos;
     }));
 }
 
@@ -165,6 +173,7 @@ TEST_CASE("Reveals of 3 mm to a quarter inch are usual") {
     CHECK(with_reveal(6.35).empty());
     CHECK(only(with_reveal(2), Trouble::reveal_unusual).text.find("0.6 mm show its colour") !=
           std::string::npos);
+    CHECK(only(with_reveal(2), Trouble::reveal_unusual).severity == Severity::note);
     CHECK(only(with_reveal(8), Trouble::reveal_unusual).wanted.value() == Approx(6.35));
 }
 
@@ -173,6 +182,64 @@ TEST_CASE("A back board smaller than what the moulding leaves open would fall th
     frame.back_board = Size{288, 400};
     const auto all = remarks(frame, {}, {print_of("kelp", 180, 297)});
     CHECK(only(all, Trouble::blank_falls_through).severity == Severity::stop);
+}
+
+TEST_CASE("A reveal of which no colour shows is minded") {
+    wall::Frame frame = frame_for({300, 400});
+    frame.rebate_depth = 20;
+    wall::Mount mount;
+    mount.under.push_back(test::under_by(1.4));
+    const Remark remark = only(remarks(frame, mount, kOne), Trouble::reveal_unusual);
+    CHECK(remark.severity == Severity::mind);
+    CHECK(remark.text.find("nothing of its colour shows") != std::string::npos);
+    mount.card.thickness = 4;
+    mount.under.front().reveal = 4;
+    CHECK(only(remarks(frame, mount, kOne), Trouble::reveal_unusual).severity == Severity::mind);
+    mount.edge = wall::WindowEdge::straight;
+    CHECK(remarks(frame, mount, kOne).empty());
+}
+
+// frame_for() has a moulding of 20 and a rebate of 6, of which the clearance takes 1.
+TEST_CASE("A lip that covers less than 1 mm does not hold the blank, and one of none stops") {
+    const auto with_rebate = [](double width) {
+        wall::Frame frame = frame_for({300, 400});
+        frame.rebate_width = width;
+        return remarks(frame, {}, {print_of("kelp", 180, 297)});
+    };
+    const Remark flush = only(with_rebate(1), Trouble::blank_falls_through);
+    CHECK(flush.severity == Severity::stop);
+    CHECK(flush.text.find("as large as the opening of the frame") != std::string::npos);
+    const Remark narrow = only(with_rebate(1.9), Trouble::blank_falls_through);
+    CHECK(narrow.severity == Severity::mind);
+    CHECK(narrow.measured.value() == Approx(0.9));
+    CHECK(with_rebate(2).empty());
+}
+
+TEST_CASE("A rebate too shallow for the board that the print is hung on is noted") {
+    wall::Frame frame = frame_for({300, 400});
+    frame.rebate_depth = 7;
+    // Glass 2, a board of 1.4, paper of 250 g/m2 and a backing of 2.5, and another board.
+    const Remark remark = only(remarks(frame, {}, kOne), Trouble::undermount_too_deep);
+    CHECK(remark.severity == Severity::note);
+    CHECK(remark.measured.value() == Approx(2 + 1.4 + 0.3125 + 2.5 + 1.4));
+    frame.rebate_depth = 7.7;
+    CHECK(remarks(frame, {}, kOne).empty());
+}
+
+TEST_CASE("Boards are told in mm whatever the unit") {
+    wall::Frame frame = frame_for({300, 400});
+    frame.rebate_depth = 6;
+    const auto all = remarks_on(design_mount(frame, {}, kOne), {}, units::LengthUnit::inch);
+    CHECK(only(all, Trouble::too_deep).text.find("card 1.4 mm") != std::string::npos);
+}
+
+TEST_CASE("Layers behind a floating print are said not to be used") {
+    wall::Mount mount;
+    mount.floats = true;
+    mount.under.push_back(test::under_by(4));
+    wall::Frame frame = frame_for({300, 400});
+    frame.glazing.thickness = 0;
+    CHECK(only(remarks(frame, mount, kOne), Trouble::layers_unused).severity == Severity::note);
 }
 
 TEST_CASE("A floating print is kept off the glazing and told a thin border") {

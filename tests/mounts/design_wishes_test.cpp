@@ -62,9 +62,12 @@ TEST_CASE("A print too wide loses more at its sides and no more above and below"
 TEST_CASE("A print too wide even for the most overlap names the frame it would take") {
     const wall::Frame frame = frame_for({400, 500});
     const MountDesign design = design_mount(frame, {}, {print_of("kelp", 366.5, 300)});
-    // Its window of 356.5 and 60 of borders are 416.5, and the frame is 30 larger than its blank.
+    // The most overlap leaves a window of 346.5, which with 60 of borders is 406.5; as wanted it is
+    // 356.5. The frame is 30 larger than its blank.
     REQUIRE(design.frame_that_serves);
-    CHECK(*design.frame_that_serves == Size{447, 530});
+    CHECK(*design.frame_that_serves == Size{437, 530});
+    REQUIRE(design.frame_as_wanted);
+    CHECK(*design.frame_as_wanted == Size{447, 530});
     CHECK(design.prints[0].across == Approx(10));
     CHECK(design.seen.left == Approx(21.75));
 }
@@ -109,6 +112,21 @@ TEST_CASE("A floating print keeps 3 mm from the lip, or a larger frame is named"
     const auto named = design_mount(frame, mount, {print_of("kelp", 386, 300)}).frame_that_serves;
     REQUIRE(named);
     CHECK(*named == Size{432, 530});
+}
+
+TEST_CASE("Behind glazing a floating print takes the depth of the spacers that keep it off") {
+    wall::Mount mount;
+    mount.floats = true;
+    wall::Frame frame = frame_for({400, 500});
+    const std::vector<wall::Print> prints{print_of("kelp", 300, 300)};
+    // Glass 2, spacers 3, board 1.4, paper of 250 g/m2 and a backing of 2.5.
+    CHECK(design_mount(frame, mount, prints).depth.total() == Approx(2 + 3 + 1.4 + 0.3125 + 2.5));
+    CHECK(undermount_thickness(design_mount(frame, mount, prints)) == 0);
+    frame.glazing.thickness = 0;
+    CHECK(design_mount(frame, mount, prints).depth.spacer == 0);
+    mount.floats = false;
+    CHECK(design_mount(frame, mount, prints).depth.spacer == 0);
+    CHECK(undermount_thickness(design_mount(frame, mount, prints)) == Approx(1.4));
 }
 
 TEST_CASE("Paper of 240 grams is 0.3 mm thick") {

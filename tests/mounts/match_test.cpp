@@ -1,5 +1,6 @@
 #include "mounts/match/match.h"
 
+#include "mounts/match/shop_name.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -254,12 +255,37 @@ TEST_CASE("One more frame is chosen by the prints it frames, then by what it sav
     REQUIRE(found.size() == 3);
     CHECK(found[0].size_name == "50x60cm");
     CHECK(found[0].framed == std::vector{PrintId{"reef"}});
-    CHECK(found[0].text == "A frame 50x60cm more would take reef.");
+    CHECK(found[0].text == "One more frame, 50 × 60 cm, would take reef.");
     CHECK(found[1].size_name == "50x70cm");
     CHECK(found[2].size_name == "a4");
     CHECK(found[2].saved == 650);
-    CHECK(found[2].text == "A frame a4 more would take kelp and save 6.5 points.");
+    CHECK(found[2].text ==
+          "One more frame, A4, would take kelp without a mount and save 6.5 points.");
     CHECK(one_more_frame(project, {offered("a5", {148, 210})}).empty());
+}
+
+TEST_CASE("One more frame that a print fills is said to do without a mount") {
+    Project project = grey_wall();
+    add_frame(project, "oak", {150, 200});
+    add_print(project, "reef", {400, 500});
+    const auto text_of = [&](Size blank) {
+        wall::Frame frame;
+        frame.outside = outside_for(blank);
+        const auto found = one_more_frame(project, {{"16x20in", frame}});
+        REQUIRE(found.size() == 1);
+        CHECK(found[0].mounted == (blank.width > 401));
+        return found[0].text;
+    };
+    CHECK(text_of({400, 500}) == "One more frame, 16 × 20 in, would take reef without a mount.");
+    CHECK(text_of({500, 600}) == "One more frame, 16 × 20 in, would take reef.");
+}
+
+TEST_CASE("Sizes are called as in a shop") {
+    CHECK(shop_name("a3") == "A3");
+    CHECK(shop_name("4x6in") == "4 × 6 in");
+    CHECK(shop_name("3.5x5in") == "3.5 × 5 in");
+    CHECK(shop_name("letter") == "letter");
+    CHECK(shop_name("my xl") == "my xl");
 }
 
 TEST_CASE("One more frame may help a print by taking another out of its way") {

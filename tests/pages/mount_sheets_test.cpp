@@ -1,6 +1,7 @@
 #include "draw/paths.h"
 #include "mounts/design/back_marks.h"
 #include "mounts/design/cutting_words.h"
+#include "mounts/design/rule_step.h"
 #include "pages/clipped.h"
 #include "pages/looking.h"
 #include "pages/mount_job.h"
@@ -26,6 +27,11 @@ using units::LengthUnit;
 namespace {
 
 constexpr Paper kPapers[] = {Paper::a4, Paper::letter, Paper::a3};
+
+/// As the sheets mark them.
+mounts::BackMarks marks_of(const wall::Project& project, const mounts::MountDesign& design) {
+    return mounts::back_marks(design, mounts::rule_step(project.unit));
+}
 
 /// The wall with this piece alone.
 wall::Project only(const std::string& id) {
@@ -85,7 +91,7 @@ TEST_CASE("Every step of cutting and of hanging has a box to tick, on the sheets
         if (path.closed && std::abs(test::bounds_of(path).width() - 3) < 1e-6 && !path.fill)
             ++boxes;
     CHECK(boxes == steps);
-    for (const std::string& caution : mounts::knife_cautions(design, project.unit))
+    for (const std::string& caution : mounts::knife_cautions(design))
         CHECK(words.find(caution) != std::string::npos);
 }
 
@@ -94,28 +100,33 @@ TEST_CASE("Borders as cut and as seen stand on the sheet, and the sizes of every
     const auto sheets = mount_sheets(project, Paper::a4);
     const Shapes shapes = all_shapes(sheets);
     const mounts::MountDesign design = mount_jobs(project).front().design;
+    const mounts::BackMarks marks = marks_of(project, design);
     const auto shown = [&](double mm) {
         return test::has_text(shapes, units::format_number(mm, project.unit));
     };
-    for (const mounts::Borders& borders : {design.cut, design.seen, design.lip}) {
+    for (const mounts::Borders& borders : {marks.cut, marks.seen, marks.lip}) {
         CHECK(shown(borders.left));
         CHECK(shown(borders.top));
         CHECK(shown(borders.bottom));
     }
-    for (const mounts::CutLayer& layer : design.layers) {
-        CHECK(shown(layer.windows.front().back.width()));
+    for (const mounts::LayerMarks& layer : marks.layers) {
+        CHECK(shown(layer.windows.front().line.width()));
         CHECK(shown(layer.windows.front().face.height()));
     }
+    CHECK(test::has_text(shapes, "layer 2, revealed by"));
+    CHECK(test::has_text(shapes, "layer 2, its colour shown"));
+    CHECK(shown(marks.layers[1].reveal));
+    CHECK(shown(marks.layers[1].shown));
 }
 
 TEST_CASE("Each layer is drawn by itself, its cuts to the scale that is written over it") {
     const wall::Project project = only("chart");
     const auto sheets = mount_sheets(project, Paper::a4);
-    const mounts::BackMarks marks = mounts::back_marks(mount_jobs(project).front().design);
+    const mounts::BackMarks marks = marks_of(project, mount_jobs(project).front().design);
     const Shapes shapes = all_shapes(sheets);
     CHECK(test::has_text(shapes, "Layer 1 of 3 (top), from behind, 1:10"));
     CHECK(test::has_text(shapes, "Layer 2 of 3, from behind, 1:10"));
-    CHECK(test::has_text(shapes, "Layer 3 of 3 (next to the print), from behind, 1:10"));
+    CHECK(test::has_text(shapes, "Layer 3 of 3 (at the print), from behind, 1:10"));
     const std::vector<Area> cuts = cuts_in(shapes);
     REQUIRE(cuts.size() == 12);
     for (const mounts::LayerMarks& layer : marks.layers)
@@ -130,7 +141,7 @@ TEST_CASE("A board that fits one sheet is there at true size, whole and mirrored
     const auto found = templates_in(mount_sheets(project, Paper::a4));
     REQUIRE(found.size() == 1);
     const mounts::MountDesign design = mount_jobs(project).front().design;
-    const mounts::LayerMarks marks = mounts::back_marks(design).layers.front();
+    const mounts::LayerMarks marks = marks_of(project, design).layers.front();
     const std::vector<Area> cuts = cuts_in(found.front().shapes);
     REQUIRE(cuts.size() == 4);
     Area blank{{1e9, 1e9}, {1e9, 1e9}};
@@ -159,7 +170,7 @@ TEST_CASE("The window of a template has its true size in the PDF's own vectors")
     const auto open = test::run("qpdf --qdf --object-streams=disable " + scratch.file("t.pdf") +
                                 " - | grep -aE ' (m|l) ?'");
     const mounts::LayerMarks marks =
-        mounts::back_marks(mount_jobs(project).front().design).layers.front();
+        marks_of(project, mount_jobs(project).front().design).layers.front();
     const double wanted = marks.windows.front().line.width() / 25.4 * 72;
     std::vector<double> numbers;
     int found = 0;
@@ -194,7 +205,7 @@ TEST_CASE("A board that fits two sheets is joined at a line, and together they s
         for (const Area& one : cuts_in(sheet.shapes))
             cut += one.width() + one.height();
     double whole = 0;
-    for (const mounts::WindowMarks& window : mounts::back_marks(job.design).layers.front().windows)
+    for (const mounts::WindowMarks& window : marks_of(project, job.design).layers.front().windows)
         whole += 2 * (window.line.width() + window.line.height());
     CHECK(cut > whole - 1e-6);
     CHECK(cut < whole + 12 * 12);
@@ -205,6 +216,24 @@ TEST_CASE("A board that two sheets do not hold, and a card without a window, hav
         const wall::Project project = only(id);
         CHECK(template_sheets(mount_jobs(project).front(), 0, project.unit, Paper::a3).empty());
     }
+}
+
+TEST_CASE("A window among several goes by one letter in the drawing, the table and the steps") {
+    const wall::Project project = only("boats");
+    const auto sheets = mount_sheets(project, Paper::a4);
+    const std::string title = mount_jobs(project).front().design.prints[1].title;
+    CHECK(test::has_text(all_shapes(sheets), "window b, at the back"));
+    const std::string words = running_text(sheets);
+    CHECK(words.find("For window b, " + title) != std::string::npos);
+    CHECK(words.find("print b: " + title) != std::string::npos);
+    CHECK(words.find("window 2") == std::string::npos);
+}
+
+TEST_CASE("The drawing's words say where a bevel's cuts begin and end") {
+    CHECK(running_text(mount_sheets(only("kelp"), Paper::a4))
+              .find("1.4 mm, before the first cross") != std::string::npos);
+    CHECK(running_text(mount_sheets(only("stamp"), Paper::a4)).find("in at one cross and out at") !=
+          std::string::npos);
 }
 
 TEST_CASE("Mounts that are cut alike share their sheets, which name all their pieces") {

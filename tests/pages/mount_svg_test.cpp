@@ -3,11 +3,13 @@
 #include "mounts/design/back_marks.h"
 #include "support/command.h"
 #include "support/mount_scenes.h"
+#include "wall/find_in.h"
 
 #include <catch2/catch.hpp>
 #include <fmt/format.h>
 
 #include <cstdio>
+#include <set>
 #include <sstream>
 
 using namespace wallwright;
@@ -65,6 +67,23 @@ TEST_CASE("There is a file for each board of what is to be cut, and its name sta
     CHECK(boards[0].name == "kelp-layer-1.svg");
     CHECK(boards[1].name == "kelp-layer-2.svg");
     CHECK(mount_svgs(design_of("stamp"), "../../etc", "x").front().name == "------etc-layer-1.svg");
+}
+
+TEST_CASE("Pieces whose ids a file name cannot tell apart have files of their own") {
+    wall::Project project = scenes::mounts_to_cut();
+    project.pieces[0].id = {"sea kelp"};
+    project.pieces[1].id = {"sea-kelp"};
+    std::set<std::string> names;
+    for (const BoardSvg& board : mount_svgs(project))
+        CHECK(names.insert(board.name).second);
+    CHECK(names.contains("sea-kelp-2-layer-1.svg"));
+}
+
+TEST_CASE("What cannot be cut so is not given to a machine") {
+    wall::Project project = scenes::mounts_to_cut();
+    const std::size_t before = mount_svgs(project).size();
+    wall::find_in(project.mounts, wall::MountId{"stamp"})->by_hand = wall::FromCorner{-30, 10};
+    CHECK(mount_svgs(project).size() == before - 1);
 }
 
 TEST_CASE("The title says which side is up and stays text, whatever a piece is called") {

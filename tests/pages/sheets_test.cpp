@@ -149,6 +149,7 @@ TEST_CASE("Mounts and card come only where a mount is to be cut, and after all e
     CHECK(count({SheetPart::mounts}) > 0);
     CHECK(count({SheetPart::card}) > 0);
     CHECK(all == wall + count({SheetPart::card, SheetPart::mounts}));
+    CHECK(SheetPart::card < SheetPart::mounts);  // it is cut first
     for (wall::Piece& piece : project.pieces)
         piece.state = wall::PieceState::hung;
     options.card = card_plan_for_sheets(project, [] { return true; });

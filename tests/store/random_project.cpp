@@ -243,6 +243,7 @@ Piece piece(const Project& project, int i) {
     piece.mount = one_of<MountId>(project.mounts);
     piece.print = one_of<PrintId>(project.prints);
     piece.keeps_print = coin();
+    piece.mount_cut = coin();
     piece.turned = coin();
     piece.state = any_of<PieceState>();
     piece.pinned = coin();

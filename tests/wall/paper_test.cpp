@@ -108,7 +108,7 @@ TEST_CASE("A mount's measures are within what can be cut") {
     CHECK(fault_with([](Mount& mount) { mount.under.resize(5); }) ==
           "mounts/cream/under: 5 layers lie under the top one; leave at most 4 of them");
     CHECK(fault_with([](Mount& mount) { mount.overlap_most = -1; }) ==
-          "mounts/cream/overlap_most_mm: -1 mm is out of range; give a length from 0 to 100 m");
+          "mounts/cream/overlap_most_mm: -1 mm is out of range; give a length from 0 to 1000 mm");
     CHECK(fault_with([](Mount& mount) {
               mount.border_least = -1;
           }).starts_with("mounts/cream/border_least_mm: "));

@@ -6,8 +6,9 @@
 
 namespace wallwright::app {
 
-/// As wide as the column; named for the probe as "action/" and `name`.
+/// As wide as the column; named for the probe as "action/" and `name`. `hindrance` is why it cannot
+/// be done now; empty when it can.
 void action_button(Ui& ui, State& state, ActionId id, const char* name,
-                   ButtonLook look = ButtonLook::plain);
+                   ButtonLook look = ButtonLook::plain, const std::string& hindrance = "");
 
 }  // namespace wallwright::app

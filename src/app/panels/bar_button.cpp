@@ -48,7 +48,7 @@ bool show(Ui& ui, const BarButton& button) {
     ImGui::PopStyleVar(2);
     ImGui::PopFont();
     ImGui::PopStyleColor(4);
-    tip(ui, button.why);
+    tip_below(ui, button.why);
     return pressed && button.enabled;
 }
 

@@ -1,6 +1,7 @@
-#include "app/panels/mount_parts.h"
+#include "app/bench/mount_parts.h"
 #include "app/panels/panels.h"
 #include "app/scoped.h"
+#include "desk/bench/bench_pieces.h"
 
 #include <algorithm>
 #include <string>
@@ -65,9 +66,9 @@ void says_panel(Ui& ui, State& state) {
 std::string subject_of(const State& state) {
     const desk::Selection& selection = state.session.selection;
     if (state.step == desk::Step::mounts) {
-        const auto piece = piece_on_bench(state.session);
+        const auto piece = desk::piece_on_bench(state.session);
         const bool is_of_one = state.bench.view == desk::BenchView::mount && piece;
-        return is_of_one ? "mount/" + piece->piece.id.text
+        return is_of_one ? "mount/" + piece->text
                          : "bench/" + std::to_string(static_cast<int>(state.bench.view));
     }
     if (const auto piece = selection.one_piece())

@@ -62,6 +62,7 @@ void entries(Ui& ui, State& state) {
     entry(ui, state, "file/elevation", ActionId::elevation);
     entry(ui, state, "file/marks", ActionId::marks);
     entry(ui, state, "file/card-plan", ActionId::card_plan);
+    entry(ui, state, "file/cutting-sheets", ActionId::cutting_sheets);
     ImGui::Separator();
     entry(ui, state, "file/settings", ActionId::settings);
     entry(ui, state, "file/keys", ActionId::keys);

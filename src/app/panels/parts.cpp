@@ -1,4 +1,4 @@
-#include "app/boards.h"
+#include "app/bench/boards.h"
 #include "app/layouts.h"
 #include "app/panels/panels.h"
 #include "app/plans.h"

@@ -1,3 +1,4 @@
+#include "app/actions.h"
 #include "app/panels/panels.h"
 #include "app/row.h"
 #include "app/widgets.h"
@@ -140,6 +141,7 @@ void show(Ui& ui, State& state) {
 }  // namespace
 
 void status_bar(Ui& ui, State& state) {
+    forget_old_problem(state);
     ImGui::PushStyleColor(ImGuiCol_ChildBg, ui.theme().panel);
     ImGui::PushFont(ui.fonts.small);
     if (ImGui::BeginChild("status bar", {0, ui.px(kStatusBarHeight)}, false,

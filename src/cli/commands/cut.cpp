@@ -136,10 +136,10 @@ Result<std::string> write_taken(const CutWords& words, const Loaded& loaded, con
     if (words.take.empty())
         return std::string();
     const mounts::AfterCutting after = mounts::after_cutting(plan);
-    std::vector<edits::UsedCard> used;
+    edits::CutCard cut{{}, after.left, after.cut};
     for (const mounts::AfterCutting::Used& one : after.used)
-        used.push_back({one.sheet, one.count});
-    const auto taken = edits::use_card(loaded.project, used, after.left);
+        cut.used.push_back({one.sheet, one.count});
+    const auto taken = edits::use_card(loaded.project, cut);
     if (!taken)
         return fail(within(words.common.file, taken.error()));
     if (auto saved = save(*taken, loaded, words.take); !saved)

@@ -110,7 +110,7 @@ void define(CLI::App& command, SheetWords& words) {
     command.add_option("--paper", words.paper, "a4, letter or a3")->capture_default_str();
     command
         .add_option("--what", words.what,
-                    "Only these: elevation, marks, loads, findings, mounts, card")
+                    "Only these: elevation, marks, loads, findings, card, mounts")
         ->delimiter(',')
         ->type_name("PARTS");
     command

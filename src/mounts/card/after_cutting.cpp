@@ -107,6 +107,7 @@ AfterCutting after_cutting(const CardPlan& plan) {
         add_sheets(after, leftovers, lot);
         add_drop_outs(leftovers, lot);
     }
+    after.cut = pieces_cut(plan.lots);
     return after;
 }
 

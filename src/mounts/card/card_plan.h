@@ -31,14 +31,18 @@ struct SheetOrigin {
     /// The sheet lies a quarter turn from how it is recorded, so that its grain runs upright.
     bool turned = false;
     std::optional<std::size_t> window = {};  ///< Of the lot's windows: what a drop-out comes from.
+    /// Before it is trimmed to the task's sheet, as that lies: as recorded, of a drop-out its face.
+    geometry::Size untrimmed = {};
     bool operator==(const SheetOrigin&) const = default;
 };
 
-/// A window of a blank at the board's back: what drops out of it is card of that size.
+/// A window of a blank at the board's back: what drops out of it is card of that size, rounded down
+/// to the rule's step (mounts/card/on_rule.h).
 struct LotWindow {
     std::size_t blank = 0;  ///< Of the lot's task.
     OnSheet place;  ///< From the unturned blank's left and top edge, as seen from the front.
-    bool bevelled = false;  ///< Then what drops out is to be trimmed square to that size.
+    bool bevelled = false;     ///< Then what drops out is to be trimmed square to that size.
+    geometry::Size face = {};  ///< Of what drops out, as it falls.
     bool operator==(const LotWindow&) const = default;
 };
 
@@ -46,8 +50,9 @@ struct LotWindow {
 struct CardLot {
     wall::Layer card;
     wall::Colour colour;
-    /// What a person knows it by: "as Warm white sheet" after the first such sheet of the project
-    /// that has a title, else "for Warm white over slate" after the mount; may be empty.
+    /// What a person knows it by: "as Warm white sheet" after a sheet of the project that has a
+    /// title, one that the plan takes before others and a full one before an offcut; else "for Warm
+    /// white over slate" after the mount; may be empty.
     std::string known_by;
     NestTask task;
     std::vector<BlankOwner> owners;    ///< Of the task's blanks.
@@ -89,6 +94,8 @@ struct CardOptions {
 /// board makers' catalogues, from memory) or 40 x 32 in where the project measures in inches. Where
 /// one sheet of a lot has a grain or pattern, no blank of that lot is turned and it runs upright in
 /// every mount. A kept blank's sheet is cut about it; then the bound is that of plans that keep it.
+/// Sheets and drop-outs are taken as the largest on the rule that they hold, so that every figure
+/// of a plan is on the rule and the figures shown add up.
 CardPlan plan_card(const wall::Project& project, const CardOptions& options,
                    const std::function<bool()>& go_on);
 
@@ -104,6 +111,7 @@ struct AfterCutting {
     };
     std::vector<Used> used;             ///< Recorded sheets that are gone, bought ones among them.
     std::vector<wall::CardSheet> left;  ///< Offcuts and drop-outs worth keeping, equal ones once.
+    std::vector<wall::PieceId> cut;     ///< Whose mounts have every blank in the plan.
 };
 /// mm; a strip narrower than this is no card for a mount; common practice, no source.
 inline constexpr double kOffcutLeast = 100;
@@ -119,9 +127,10 @@ struct BlankMove {
     double top = 0;
     bool turned = false;
 };
-/// The blank as it would be kept there, or why it cannot: it leaves the card, lies on another that
-/// is kept, no straight cuts from edge to edge would part it from those that are kept, a sheet with
-/// grain, a drop-out or a sheet that is not recorded. `place` of the Problem is the blank's title.
+/// The blank as it would be kept there, on the rule's nearest line, or why it cannot: it leaves the
+/// card, lies on another that is kept, no straight cuts from edge to edge would part it from those
+/// that are kept, a sheet with grain, a drop-out or a sheet that is not recorded. `place` of the
+/// Problem is the blank's title.
 Result<wall::KeptBlank> kept_there(const wall::Project& project, const CardPlan& plan,
                                    const BlankMove& move);
 

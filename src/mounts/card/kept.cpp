@@ -1,6 +1,7 @@
 #include "mounts/card/kept.h"
 
-#include "mounts/card/lots.h"
+#include "mounts/card/on_rule.h"
+#include "mounts/card/plan_words.h"
 
 #include <fmt/format.h>
 
@@ -44,7 +45,7 @@ std::optional<NotKept> misplaced(const CardLot& lot, const NestSheet& kind,
     for (const PlacedBlank& other : others)
         if (overlap(wanted.place, other.place))
             return NotKept{fmt::format("it would lie on {}, which is kept there",
-                                       name_of(lot.owners[other.blank])),
+                                       blank_name(lot.owners[other.blank])),
                            "put it beside, or let the other one go"};
     std::vector<OnSheet> places = places_of(others);
     places.push_back(wanted.place);
@@ -65,27 +66,31 @@ KeptSheet& sheet_for(std::vector<KeptSheet>& sheets, std::size_t kind, int numbe
 }
 
 /// The blank's kind of sheet, or what became of it.
-Result<std::size_t> kind_for(const CardLot& lot, const KeptBlank& kept) {
+Result<std::size_t> kind_for(const wall::Project& project, const CardLot& lot,
+                             const KeptBlank& kept) {
     const auto kind = kind_of(lot, kept);
     if (!kind)
         return fail({"", "that sheet is used up, or of another card", "", ""});
-    const NestSheet& sheet = lot.task.sheets[*kind];
-    if (!sheet.to_buy && sheet.count && static_cast<std::size_t>(kept.number) > *sheet.count)
+    const wall::CardSheet& sheet = *find(project, kept.sheet);
+    if (!sheet.to_buy && kept.number > sheet.count)
         return fail({"",
-                     fmt::format("only {} of these sheets {} left", *sheet.count,
-                                 *sheet.count == 1 ? "is" : "are"),
+                     fmt::format("only {} of these sheets {} left", sheet.count,
+                                 sheet.count == 1 ? "is" : "are"),
                      "", ""});
     return *kind;
 }
 
 /// Why it cannot stay; otherwise it is among the sheets.
-std::optional<std::string> keep(const CardLot& lot, const KeptBlank& kept, std::size_t blank,
+std::optional<std::string> keep(const wall::Project& project, const CardLot& lot,
+                                const KeptBlank& kept, std::size_t blank,
                                 std::vector<KeptSheet>& sheets) {
-    const auto kind = kind_for(lot, kept);
+    const auto kind = kind_for(project, lot, kept);
+    const units::LengthUnit unit = project.unit;
     if (!kind)
         return kind.error().what;
     KeptSheet sheet = sheet_for(sheets, *kind, kept.number);
-    const PlacedBlank wanted = placed_at(lot.task, blank, kept.left, kept.top, kept.turned);
+    const PlacedBlank wanted = placed_at(lot.task, blank, down_to_rule(kept.left, unit),
+                                         down_to_rule(kept.top, unit), kept.turned);
     if (const auto why = not_kept(lot, *kind, wanted, sheet.placed)) {
         std::erase_if(sheets, [](const KeptSheet& one) { return one.placed.empty(); });
         return why->what;
@@ -133,9 +138,9 @@ KeptSheets kept_sheets(const wall::Project& project, const CardLot& lot) {
         const auto blank = blank_of(lot, kept);
         if (!blank)
             continue;
-        if (const auto why = keep(lot, kept, *blank, all.sheets))
+        if (const auto why = keep(project, lot, kept, *blank, all.sheets))
             all.notes.push_back(fmt::format("{} does not stay where it was kept: {}.",
-                                            name_of(lot.owners[*blank]), *why));
+                                            blank_name(lot.owners[*blank]), *why));
     }
     for (KeptSheet& sheet : all.sheets)
         sheet.about =

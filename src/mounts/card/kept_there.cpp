@@ -1,6 +1,7 @@
 #include "base/contract.h"
 #include "mounts/card/kept.h"
-#include "mounts/card/lots.h"
+#include "mounts/card/plan_words.h"
+#include "mounts/design/rule_step.h"
 
 #include <algorithm>
 #include <cmath>
@@ -77,10 +78,11 @@ Result<KeptBlank> kept_there(const wall::Project& project, const CardPlan& plan,
     const BlankOwner& owner = lot.owners[move.blank];
     const std::size_t kind = lot.plan.sheets[move.sheet].sheet;
     const std::vector<PlacedBlank> others = others_kept(lot, move);
-    const PlacedBlank wanted = placed_at(lot.task, move.blank, to_hundredth(move.left),
-                                         to_hundredth(move.top), move.turned);
+    const double step = rule_step(project.unit);
+    const PlacedBlank wanted = placed_at(lot.task, move.blank, to_step(move.left, step),
+                                         to_step(move.top, step), move.turned);
     if (auto why = not_kept(lot, kind, wanted, others))
-        return fail({name_of(owner), std::move(why->what), std::move(why->remedy), ""});
+        return fail({blank_name(owner), std::move(why->what), std::move(why->remedy), ""});
     KeptBlank kept;
     if (const KeptBlank* before = kept_of(project, owner))
         kept.unknown = before->unknown;
@@ -88,8 +90,8 @@ Result<KeptBlank> kept_there(const wall::Project& project, const CardPlan& plan,
     kept.layer = static_cast<int>(owner.layer) + 1;
     kept.sheet = *lot.origins[kind].id;
     kept.number = number_of(project, lot, move, others);
-    kept.left = std::max(0.0, wanted.place.left);
-    kept.top = std::max(0.0, wanted.place.top);
+    kept.left = std::max(0.0, to_hundredth(wanted.place.left));
+    kept.top = std::max(0.0, to_hundredth(wanted.place.top));
     kept.turned = move.turned;
     return kept;
 }

@@ -2,6 +2,7 @@
 
 #include "mounts/card/around_kept.h"
 #include "mounts/card/lots.h"
+#include "mounts/card/plan_words.h"
 #include "mounts/card/sheets.h"
 #include "mounts/nest/bounds.h"
 #include "mounts/nest/nest.h"
@@ -10,6 +11,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace wallwright::mounts {
 
@@ -54,6 +56,24 @@ bool may_suffice(const NestTask& task) {
     return stock.too_large.empty() && sheet_bound(stock) <= count;
 }
 
+bool takes(const CardLot& lot, const wall::CardSheet& sheet) {
+    return std::any_of(lot.plan.sheets.begin(), lot.plan.sheets.end(),
+                       [&](const CutSheet& cut) { return lot.origins[cut.sheet].id == sheet.id; });
+}
+
+/// After a sheet that has a title, where there is one.
+void name_after_sheet(const wall::Project& project, CardLot& lot) {
+    const wall::CardSheet* best = nullptr;
+    const auto rank = [&lot](const wall::CardSheet& sheet) {
+        return std::pair(takes(lot, sheet), !sheet.offcut);
+    };
+    for (const wall::CardSheet* sheet : recorded(project, lot))
+        if (!sheet->title.empty() && (best == nullptr || rank(*sheet) > rank(*best)))
+            best = sheet;
+    if (best != nullptr)
+        lot.known_by = fmt::format("as {}", without_size(best->title, best->size, project.unit));
+}
+
 /// What is said of full sheets that nobody recorded, where the plan takes any.
 void note_full_sheets(const wall::Project& project, const CardLot& lot,
                       std::vector<std::string>& notes) {
@@ -75,16 +95,6 @@ void note_full_sheets(const wall::Project& project, const CardLot& lot,
                           card, size));
 }
 
-void note_left_out(const wall::Project& project, const CardLot& lot,
-                   std::vector<std::string>& notes) {
-    for (const std::size_t blank : lot.plan.left_out)
-        notes.push_back(fmt::format(
-            "No sheet of {} holds the blank of {}, {}. Put a larger sheet, at hand or to buy, into "
-            "the project's card.",
-            card_name(lot, project.unit), name_of(lot.owners[blank]),
-            size_text(lot.task.blanks[blank].size, project.unit)));
-}
-
 }  // namespace
 
 void lay_lot(const wall::Project& project, CardLot& lot, const CardOptions& options,
@@ -101,9 +111,19 @@ void lay_lot(const wall::Project& project, CardLot& lot, const CardOptions& opti
         offer_sheets(project, lot, SheetChoice::all);
         said = lay_about_kept(project, lot, nest_options(options, kHalf), go_on);
     }
+    name_after_sheet(project, lot);
     notes.insert(notes.end(), said.begin(), said.end());
     note_full_sheets(project, lot, notes);
-    note_left_out(project, lot, notes);
+}
+
+void note_left_out(const wall::Project& project, const CardLot& lot,
+                   std::vector<std::string>& notes) {
+    for (const std::size_t blank : lot.plan.left_out)
+        notes.push_back(fmt::format(
+            "No sheet of {} holds the blank of {}, {}. Put a larger sheet, at hand or to buy, into "
+            "the project's card.",
+            card_name(lot, project.unit), blank_name(lot.owners[blank]),
+            size_text(lot.task.blanks[blank].size, project.unit)));
 }
 
 }  // namespace wallwright::mounts

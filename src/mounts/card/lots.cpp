@@ -1,8 +1,8 @@
 #include "mounts/card/lots.h"
 
-#include "mounts/card/sheets.h"
+#include "mounts/card/plan_words.h"
 #include "mounts/card/still_to_cut.h"
-#include "mounts/design/remarks.h"
+#include "mounts/design/mount_design.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -21,23 +21,6 @@ bool is_to_cut(const Piece& piece, const std::vector<PieceId>& only) {
     if (only.empty())
         return is_still_to_cut(piece);
     return std::find(only.begin(), only.end(), piece.id) != only.end();
-}
-
-/// Why the mount of a piece cannot be cut, if it cannot.
-std::optional<std::string> in_the_way(const Project& project, const Piece& piece,
-                                      const std::optional<MountDesign>& design) {
-    const std::string& title = title_of(piece);
-    if (!piece.mount)
-        return fmt::format("{} has no mount to cut.", title);
-    if (!design)
-        return fmt::format(
-            "The mount of {} is left out. A window of it has no print; put one in, so that its "
-            "size is known.",
-            title);
-    for (const Remark& remark : remarks_on(*design, *find(project, *piece.mount), project.unit))
-        if (remark.severity == wall::Severity::stop)
-            return fmt::format("The mount of {} is left out. {}", title, remark.text);
-    return std::nullopt;
 }
 
 CardLot& lot_for(std::vector<CardLot>& lots, const CutLayer& layer, const std::string& mount) {
@@ -59,10 +42,10 @@ CardLot& lot_for(std::vector<CardLot>& lots, const CutLayer& layer, const std::s
 
 void add_windows(CardLot& lot, std::size_t blank, const CutLayer& layer) {
     for (const Window& window : layer.windows)
-        lot.windows.push_back(
-            {blank,
-             {window.back.min.x, window.back.min.y, window.back.size()},
-             !geometry::is_same_length(window.back.width(), window.face.width())});
+        lot.windows.push_back({blank,
+                               {window.back.min.x, window.back.min.y, window.back.size()},
+                               !geometry::is_same_length(window.back.width(), window.face.width()),
+                               window.face.size()});
 }
 
 void add_layers(std::vector<CardLot>& lots, const Piece& piece, const MountDesign& design,
@@ -80,35 +63,37 @@ void add_layers(std::vector<CardLot>& lots, const Piece& piece, const MountDesig
     }
 }
 
-void name_after_sheet(const Project& project, CardLot& lot) {
-    for (const wall::CardSheet* sheet : recorded(project, lot))
-        if (!sheet->title.empty()) {
-            lot.known_by = fmt::format("as {}", sheet->title);
-            return;
-        }
-}
-
 }  // namespace
 
-LotList lots_of(const Project& project, const std::vector<PieceId>& only) {
+LotList lots_of(const Project& project, const std::vector<PieceId>& only,
+                const std::set<PieceId>& left_out) {
     LotList list;
     for (const Piece& piece : project.pieces) {
-        if (!is_to_cut(piece, only))
+        if (!is_to_cut(piece, only) || left_out.contains(piece.id))
             continue;
-        const auto design = design_of(project, piece);
-        if (auto why = in_the_way(project, piece, design))
+        if (auto why = why_not_cut(project, piece))
             list.notes.push_back(std::move(*why));
         else
-            add_layers(list.lots, piece, *design, find(project, *piece.mount)->title);
+            add_layers(list.lots, piece, *design_of(project, piece),
+                       find(project, *piece.mount)->title);
     }
-    for (CardLot& lot : list.lots)
-        name_after_sheet(project, lot);
     return list;
 }
 
-std::string name_of(const BlankOwner& owner) {
-    return owner.layers == 1 ? owner.title
-                             : fmt::format("{}, layer {}", owner.title, owner.layer + 1);
+std::set<PieceId> pieces_left_out(const std::vector<CardLot>& lots) {
+    std::set<PieceId> pieces;
+    for (const CardLot& lot : lots)
+        for (const std::size_t blank : lot.plan.left_out)
+            pieces.insert(lot.owners[blank].piece);
+    return pieces;
+}
+
+std::vector<PieceId> pieces_cut(const std::vector<CardLot>& lots) {
+    std::set<PieceId> pieces;
+    for (const CardLot& lot : lots)
+        for (const BlankOwner& owner : lot.owners)
+            pieces.insert(owner.piece);
+    return {pieces.begin(), pieces.end()};
 }
 
 std::string title_of_drop_out(const CardLot& lot, std::size_t window) {
@@ -119,9 +104,20 @@ std::string title_of_drop_out(const CardLot& lot, std::size_t window) {
         if (i == window)
             number = count;
     }
-    const std::string of = name_of(lot.owners[lot.windows[window].blank]);
+    const std::string of = blank_name(lot.owners[lot.windows[window].blank]);
     return count == 1 ? fmt::format("drop-out of {}", of)
                       : fmt::format("drop-out {} of {}", number, of);
+}
+
+std::string without_size(std::string title, geometry::Size size, units::LengthUnit unit) {
+    for (const geometry::Size lying : {size, size.turned()}) {
+        const std::string end = fmt::format(", {}", size_text(lying, unit));
+        if (!title.ends_with(end))
+            continue;
+        title.resize(title.size() - end.size());
+        break;
+    }
+    return title;
 }
 
 std::string size_text(geometry::Size size, units::LengthUnit unit) {

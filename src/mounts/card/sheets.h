@@ -13,6 +13,10 @@ enum class SheetChoice { at_hand, all };
 /// its blanks unturned. A drop-out that would give no blank of the lot is left out.
 void offer_sheets(const wall::Project& project, CardLot& lot, SheetChoice choice);
 
+/// The size that card is made in: 1120 x 815 mm (UK board makers' catalogues, from memory), or 40 x
+/// 32 in where inches are used (common practice, no source).
+geometry::Size full_sheet(units::LengthUnit unit);
+
 /// Those of the project that are of this card, if only to buy or to count anew; never null.
 std::vector<const wall::CardSheet*> recorded(const wall::Project& project, const CardLot& lot);
 

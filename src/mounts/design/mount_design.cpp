@@ -2,6 +2,7 @@
 
 #include "base/contract.h"
 #include "mounts/design/placing.h"
+#include "mounts/design/rule_step.h"
 
 #include <algorithm>
 #include <cmath>
@@ -150,10 +151,11 @@ Borders cut_of(Size blank, const Plans& plans) {
     return between(Rect<Front>::at({0, 0}, blank), all);
 }
 
-Depth depth_of(const wall::Frame& frame, const std::vector<CutLayer>& layers,
+Depth depth_of(const wall::Frame& frame, const Mount& mount, const std::vector<CutLayer>& layers,
                const std::vector<Print>& prints) {
     Depth depth;
     depth.glazing = frame.glazing.thickness;
+    depth.spacer = mount.floats && depth.glazing > 0 ? kSpacerLeast : 0;
     for (const CutLayer& layer : layers)
         depth.layers += layer.card.thickness;
     for (const Print& print : prints)
@@ -163,28 +165,35 @@ Depth depth_of(const wall::Frame& frame, const std::vector<CutLayer>& layers,
     return depth;
 }
 
-std::optional<Size> serving_frame(const wall::Frame& frame, Size blank, const Plans& plans) {
-    if (plans.across.serves && plans.down.serves)
-        return std::nullopt;
-    const auto side = [](double outside, double has, double wants) {
-        return std::ceil(outside + std::max(0.0, wants - has) - geometry::kLengthEps);
-    };
-    return Size{side(frame.outside.width, blank.width, plans.across.wanted_length),
-                side(frame.outside.height, blank.height, plans.down.wanted_length)};
+/// `outside` of the frame that there is and the room in its rebate; the blank of the larger frame
+/// will be taken down to the step.
+double side_for(double outside, double room, double wanted, double step) {
+    return std::ceil(outside + std::max(0.0, up_to_step(wanted, step) - room) -
+                     geometry::kLengthEps);
 }
 
-}  // namespace
-
-double paper_thickness(double grams_per_square_metre) {
-    return grams_per_square_metre / kPaperGramsPerMm;
+/// Planned for the whole room in the rebate, since the blank of another frame may fill its own.
+void name_larger_frames(MountDesign& design, const wall::Frame& frame, const Mount& mount,
+                        const std::vector<Print>& prints, double step) {
+    const Size outside = frame.outside;
+    const Size room = blank_size(frame);
+    const Plans plans = plan_both(mount, room, lip_over(room, sight_size(frame)), prints);
+    design.frame_that_serves =
+        Size{side_for(outside.width, room.width, plans.across.least_length, step),
+             side_for(outside.height, room.height, plans.down.least_length, step)};
+    design.frame_as_wanted =
+        Size{side_for(outside.width, room.width, plans.across.wanted_length, step),
+             side_for(outside.height, room.height, plans.down.wanted_length, step)};
 }
 
-MountDesign design_mount(const wall::Frame& frame, const Mount& mount,
-                         const std::vector<Print>& prints) {
+/// With the blank taken down to this step.
+MountDesign designed(const wall::Frame& frame, const Mount& mount, const std::vector<Print>& prints,
+                     double step) {
     WW_EXPECT(prints.size() == std::max<std::size_t>(1, mount.openings.size()),
               "each window of a mount has a print");
     MountDesign design;
-    design.blank = blank_size(frame);
+    const Size room = blank_size(frame);
+    design.blank = {down_to_step(room.width, step), down_to_step(room.height, step)};
     design.lip = lip_over(design.blank, sight_size(frame));
     design.edge = mount.edge;
     design.floats = mount.floats;
@@ -196,9 +205,21 @@ MountDesign design_mount(const wall::Frame& frame, const Mount& mount,
     const Borders& lip = design.lip;
     design.seen = {design.cut.left - lip.left, design.cut.right - lip.right,
                    design.cut.top - lip.top, design.cut.bottom - lip.bottom};
-    design.depth = depth_of(frame, design.layers, prints);
-    design.frame_that_serves = serving_frame(frame, design.blank, plans);
+    design.depth = depth_of(frame, mount, design.layers, prints);
+    if (!plans.across.serves || !plans.down.serves)
+        name_larger_frames(design, frame, mount, prints, step);
     return design;
+}
+
+}  // namespace
+
+double paper_thickness(double grams_per_square_metre) {
+    return grams_per_square_metre / kPaperGramsPerMm;
+}
+
+MountDesign design_mount(const wall::Frame& frame, const Mount& mount,
+                         const std::vector<Print>& prints) {
+    return designed(frame, mount, prints, 0);
 }
 
 std::optional<MountDesign> design_of(const wall::Project& project, const wall::Piece& piece) {
@@ -210,7 +231,12 @@ std::optional<MountDesign> design_of(const wall::Project& project, const wall::P
         prints.push_back(*print);
     if (prints.size() != std::max<std::size_t>(1, mount->openings.size()))
         return std::nullopt;
-    return design_mount(as_hung(frame_of(project, piece), piece.turned), *mount, prints);
+    return designed(as_hung(frame_of(project, piece), piece.turned), *mount, prints,
+                    rule_step(project.unit));
+}
+
+double undermount_thickness(const MountDesign& design) {
+    return design.floats ? 0 : design.layers.front().card.thickness;
 }
 
 wall::Frame frame_around(Size blank) {

@@ -47,11 +47,12 @@ struct LaidPrint {
 /// mm from the lip backward.
 struct Depth {
     double glazing = 0;
+    double spacer = 0;  ///< Under the lip, where a print that floats lies behind glazing.
     double layers = 0;
     double print = 0;
     double backing = 0;
     double rebate = 0;  ///< 0 where there is no frame.
-    [[nodiscard]] double total() const { return glazing + layers + print + backing; }
+    [[nodiscard]] double total() const { return glazing + spacer + layers + print + backing; }
     bool operator==(const Depth&) const = default;
 };
 
@@ -67,14 +68,18 @@ struct MountDesign {
     Depth depth;
     wall::WindowEdge edge = wall::WindowEdge::bevel;
     bool floats = false;
-    /// Outside of the least frame of this moulding, as it hangs and in whole mm, that keeps
-    /// borders and overlap as wanted; only where this frame cannot, even with the most overlap.
+    /// Outside of the least frame of this moulding, as it hangs and in whole mm, that keeps the
+    /// borders as wanted, if need be with the most overlap; only where this frame cannot.
     std::optional<geometry::Size> frame_that_serves;
+    /// The same for one that keeps the overlap as wanted too.
+    std::optional<geometry::Size> frame_as_wanted;
     bool operator==(const MountDesign&) const = default;
 };
 
 /// mm between a floating print and the frame's lip; common practice, no source.
 inline constexpr double kFloatClear = 3;
+/// mm between a floating print and the glazing at least; common practice, no source.
+inline constexpr double kSpacerLeast = 3;
 
 /// Paper of this weight, mm. With the 0.8 g/cm3 that GNU units gives for paper.
 double paper_thickness(double grams_per_square_metre);
@@ -90,8 +95,13 @@ double paper_thickness(double grams_per_square_metre);
 MountDesign design_mount(const wall::Frame& frame, const wall::Mount& mount,
                          const std::vector<wall::Print>& prints);
 
-/// Of a piece of the project; empty where it has no mount, or the mount no print.
+/// Of a piece of the project, its blank taken down to the rule_step() of the project's unit; empty
+/// where it has no mount, or the mount no print.
 std::optional<MountDesign> design_of(const wall::Project& project, const wall::Piece& piece);
+
+/// mm of the board of mount card that a print in a window is hung on, between it and the backing:
+/// as thick as the top layer; 0 where the print floats on its card.
+double undermount_thickness(const MountDesign& design);
 
 /// A frame that covers nothing of its contents, for a mount of a given blank without one.
 wall::Frame frame_around(geometry::Size blank);

@@ -50,7 +50,9 @@ AxisPlan plan_block(const AxisTask& task) {
     const double borders = rule.free_for(task.border_least);
     const std::vector<double> wanted(task.prints.size(), task.overlap);
     AxisPlan plan;
+    const std::vector<double> most(task.prints.size(), std::max(task.overlap, task.overlap_most));
     plan.wanted_length = block_of(task, wanted) + borders;
+    plan.least_length = block_of(task, most) + borders;
     plan.overlaps = overlaps_for(task, task.length - borders);
     const double block = block_of(task, plan.overlaps);
     plan.serves = block + borders <= task.length + geometry::kLengthEps;
@@ -78,6 +80,7 @@ AxisPlan plan_each(const AxisTask& task) {
         plan.windows.push_back(one.windows.front());
         plan.overlaps.push_back(one.overlaps.front());
         plan.wanted_length = std::max(plan.wanted_length, one.wanted_length);
+        plan.least_length = std::max(plan.least_length, one.least_length);
         plan.serves = plan.serves && one.serves;
     }
     return plan;
@@ -93,7 +96,7 @@ double BorderRule::first(double free) const {
 
 double BorderRule::free_for(double least) const {
     if (start)
-        return *start + least;
+        return 2 * least;
     if (ratio)
         return least * (1 + std::max(*ratio, 1 / *ratio));
     return 2 * least + std::abs(extra);

@@ -16,6 +16,8 @@ struct BorderRule {
     /// The border before the window where both together are `free`, which may be negative.
     [[nodiscard]] double first(double free) const;
     /// The least that both together must be so that each that this rule moves is `least` or more.
+    /// Where one is placed by hand, as if the window were in the middle: moving it changes neither
+    /// its size nor the frame it needs.
     [[nodiscard]] double free_for(double least) const;
 };
 
@@ -46,6 +48,7 @@ struct AxisPlan {
     std::vector<Span> windows;     ///< Of the top layer, at its face.
     std::vector<double> overlaps;  ///< Of each print.
     double wanted_length = 0;      ///< The least blank that keeps borders and overlap as wanted.
+    double least_length = 0;       ///< The same with the most overlap.
     bool serves = true;            ///< The borders are kept, if need be by more overlap.
 };
 

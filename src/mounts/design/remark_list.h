@@ -2,6 +2,7 @@
 #pragma once
 
 #include "mounts/design/remarks.h"
+#include "mounts/design/rule_step.h"
 
 #include <fmt/format.h>
 

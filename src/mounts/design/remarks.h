@@ -13,7 +13,7 @@ namespace wallwright::mounts {
 
 enum class Trouble {
     frame_too_small,      ///< Even the most overlap leaves a border too thin.
-    blank_falls_through,  ///< The blank is smaller than what the moulding leaves open.
+    blank_falls_through,  ///< The lip does not hold the blank all round.
     window_closed,        ///< The overlap leaves nothing of a window.
     window_leaves_blank,
     windows_meet,
@@ -27,6 +27,8 @@ enum class Trouble {
     board_thin,
     reveal_unusual,
     touches_glazing,
+    undermount_too_deep,  ///< There is no room for the board that the print is hung on.
+    layers_unused,        ///< A floating print lies on the top layer's card alone.
 };
 
 /// The measures are in mm.
@@ -47,6 +49,9 @@ inline constexpr double kBarLeast = 10;
 /// mm, the least thickness of mount board in the Fine Art Trade Guild (UK) framing standards,
 /// commended and conservation level, read in framers' copies.
 inline constexpr double kBoardLeast = 1.1;
+/// mm of the blank that the lip is to cover on each side, for the blank may lie as far off the
+/// middle; common practice, no source.
+inline constexpr double kLipLeast = 1;
 /// mm; the ends are of an article in the trade magazine 4Walls, issue 40 (3 mm), and of Westfall
 /// Framing's printed Framing Guide (1/4 in, 6.35 mm).
 inline constexpr double kRevealLeast = 3;
@@ -67,5 +72,6 @@ struct wallwright::wall::Names<wallwright::mounts::Trouble> {
         "window_leaves_blank", "windows_meet",        "bar_thin",
         "border_thin",         "print_uncovered",     "print_leaves_blank",
         "prints_meet",         "overlap_grew",        "too_deep",
-        "board_thin",          "reveal_unusual",      "touches_glazing"};
+        "board_thin",          "reveal_unusual",      "touches_glazing",
+        "undermount_too_deep", "layers_unused"};
 };

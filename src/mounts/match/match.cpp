@@ -78,7 +78,9 @@ std::optional<OneMore> gain_of(const Project& project, const Field& without, con
         return std::nullopt;
     OneMore one;
     one.size_name = offered.size_name;
-    one.print = field.prints[static_cast<std::size_t>(row - found.column_of.begin())]->id;
+    const auto print = static_cast<std::size_t>(row - found.column_of.begin());
+    one.print = field.prints[print]->id;
+    one.mounted = field.fitting(print, field.places.size() - 1)->mounted;
     for (const std::size_t left : now.left_rows)
         if (!is_left(found, left))
             one.framed.push_back(field.prints[left]->id);

@@ -58,14 +58,15 @@ Match match_prints(const wall::Project& project);
 
 /// A frame that one could get, with the size of the sheet it takes as its name.
 struct FrameOnOffer {
-    std::string size_name;
+    std::string size_name;  ///< As a catalogue writes it: "4x6in".
     wall::Frame frame;
 };
 
 /// What one more frame would solve.
 struct OneMore {
     std::string size_name;
-    wall::PrintId print;                ///< That would be in it.
+    wall::PrintId print;                ///< That would be in it,
+    bool mounted = true;                ///< behind a mount; otherwise it fills the frame.
     std::vector<wall::PrintId> framed;  ///< Left over without it.
     Cost total = 0;                     ///< Of all pairs with it, in 0.01 points.
     Cost saved = 0;    ///< Against the match without it; negative where a further print is framed.

@@ -1,5 +1,6 @@
 #include "mounts/match/match_words.h"
 
+#include "mounts/match/shop_name.h"
 #include "units/length.h"
 #include "wall/titles.h"
 
@@ -129,11 +130,11 @@ std::string left_text(const Project& project, const LeftPiece& left) {
 }
 
 std::string one_more_text(const Project& project, const OneMore& one) {
-    if (one.framed.empty())
-        return fmt::format("A frame {} more would take {} and save {}.", one.size_name,
-                           title_of(project, one.print), points_text(one.saved));
     std::string text =
-        fmt::format("A frame {} more would take {}", one.size_name, title_of(project, one.print));
+        fmt::format("One more frame, {}, would take {}{}", shop_name(one.size_name),
+                    title_of(project, one.print), one.mounted ? "" : " without a mount");
+    if (one.framed.empty())
+        return fmt::format("{} and save {}.", text, points_text(one.saved));
     if (one.framed != std::vector{one.print})
         text += fmt::format(", so that {} {} a frame too", titles(project, one.framed),
                             one.framed.size() == 1 ? "has" : "have");

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <tuple>
 
 namespace wallwright::mounts {
 
@@ -34,16 +35,14 @@ void sort_out(CutSheet& sheet) {
                      });
 }
 
-/// The fullest first, drop-outs last.
+/// By their kinds, drop-outs last; of one kind the fullest first.
 void sort_sheets(const NestTask& task, std::vector<CutSheet>& sheets) {
-    const auto full = [&task](const CutSheet& sheet) {
-        return placed_area(sheet) / task.sheets[sheet.sheet].size.area();
+    const auto rank = [&task](const CutSheet& sheet) {
+        return std::tuple(task.sheets[sheet.sheet].drop_out_of.has_value(), sheet.sheet,
+                          -placed_area(sheet));
     };
-    std::stable_sort(sheets.begin(), sheets.end(), [&](const CutSheet& a, const CutSheet& b) {
-        const bool drops_a = task.sheets[a.sheet].drop_out_of.has_value();
-        const bool drops_b = task.sheets[b.sheet].drop_out_of.has_value();
-        return drops_a != drops_b ? drops_b : full(a) > full(b);
-    });
+    std::stable_sort(sheets.begin(), sheets.end(),
+                     [&rank](const CutSheet& a, const CutSheet& b) { return rank(a) < rank(b); });
 }
 
 /// Moves what can be cut to the plan, in turn. A drop-out is smaller than its blank, so no circle
