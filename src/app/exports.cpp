@@ -17,9 +17,8 @@ namespace {
 
 using For = FileDialog::For;
 
-constexpr const char* kEveryMountIsCut =
-    "Every mount here is cut. To have one cut again, choose its piece in the view Mount and switch "
-    "off \"Is cut already\".";
+constexpr const char* kCutAgain =
+    "To have one cut again, choose its piece in the view Mount and switch off \"Is cut already\".";
 constexpr double kPixelsPerMm = 5;  ///< Of a PNG: 127 dots an inch.
 
 /// A name for a file beside the wall's own: "attic-sheets.pdf".
@@ -114,6 +113,15 @@ std::string name_from(const std::filesystem::path& folder, const std::filesystem
     return is_inside ? inside.string() : (unknown ? file : whole).string();
 }
 
+/// Why the first of the mounts that are still to be cut cannot be, where one cannot.
+std::string first_left_out(const wall::Project& project) {
+    for (const wall::Piece& piece : project.pieces)
+        if (mounts::is_still_to_cut(piece))
+            if (const auto why = mounts::why_not_cut(project, piece))
+                return *why;
+    return "";
+}
+
 void want_to_cut(State& state, For what, std::string_view ending) {
     if (std::string why = cutting_hindrance(state.session.kept()); !why.empty())
         state.session.notice = desk::Notice{false, std::move(why)};
@@ -190,17 +198,18 @@ void want_plan_and_cutting(State& state) {
 std::string cutting_hindrance(const wall::Project& project) {
     if (!pages::mount_jobs(project).empty())
         return "";
-    for (const wall::Piece& piece : project.pieces)
-        if (mounts::is_still_to_cut(piece))
-            if (const auto why = mounts::why_not_cut(project, piece))
-                return *why;
-    if (std::ranges::none_of(project.pieces,
-                             [](const wall::Piece& piece) { return piece.mount.has_value(); }))
-        return "No piece here has a mount. Give one a mount first, in the view Mount.";
-    const bool any_cut = std::ranges::any_of(project.pieces, &wall::Piece::mount_cut);
-    return any_cut ? kEveryMountIsCut
-                   : "No mount is still to be cut: their pieces hang already, or their frames are "
-                     "not there yet.";
+    const std::string left_out = first_left_out(project);
+    if (std::ranges::any_of(project.pieces, &wall::Piece::mount_cut))
+        return left_out.empty()
+                   ? fmt::format("Every mount here is cut. {}", kCutAgain)
+                   : fmt::format("Every mount that can be is cut. {} {}", left_out, kCutAgain);
+    if (!left_out.empty())
+        return left_out;
+    const bool any = std::ranges::any_of(
+        project.pieces, [](const wall::Piece& piece) { return piece.mount.has_value(); });
+    return any ? "No mount is still to be cut: their pieces hang already, or their frames are not "
+                 "there yet."
+               : "No piece here has a mount. Give one a mount first, in the view Mount.";
 }
 
 Outcome export_to(State& state, For what, const std::filesystem::path& file) {

@@ -67,9 +67,8 @@ void add_window(Easel& easel, const mounts::LayerMarks& layer, const mounts::Win
                 geometry::Size blank) {
     const double height = blank.height;
     const Rect<Wall> cut = on_table(window.line, height);
-    for (std::size_t i = 0; i < window.cuts.size(); ++i)
-        easel.add(
-            line(on_table(window.cuts[i].from, height), on_table(window.cuts[i].to, height), kCut));
+    for (const mounts::Cut& one : window.cuts)
+        easel.add(line(on_table(one.from, height), on_table(one.to, height), kCut));
     if (layer.bevel * easel.scale >= kLeastToTell)
         easel.add(box(cut.grown(layer.bevel), {std::nullopt, kFace}));
     const auto board = Rect<Wall>::at({0, 0}, blank);

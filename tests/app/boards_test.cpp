@@ -260,6 +260,7 @@ TEST_CASE("The rows of a sheet change it, and sheets are added and removed") {
     person.window.key("Escape");
     person.window.click("card/remove");
     CHECK(person.kept().card.empty());
+    person.wait();
     person.window.click("card/add");
     REQUIRE(person.kept().card.size() == 1);
     CHECK(person.state.card.open_sheet == person.kept().card[0].id);

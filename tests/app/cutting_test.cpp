@@ -53,9 +53,13 @@ struct Cutter : Person {
     }
     /// With the card laid out, of these pieces alone or of all.
     void look_at_card(std::vector<wall::PieceId> only = {}) {
-        using namespace std::chrono_literals;
         state.card.choice.options.only = std::move(only);
         window.click("bench/view-card");
+        wait();
+    }
+    /// Until the card is laid out: a plan that comes moves what is below it in the column.
+    void wait() {
+        using namespace std::chrono_literals;
         for (int i = 0; i < 20000; ++i) {
             window.frame();
             if (!state.card.choice.is_stale() && !state.card.choice.is_running())
@@ -166,6 +170,7 @@ TEST_CASE("Where no mount is to be cut, the buttons say why not and what to do")
     CHECK(person.state.session.notice->text.starts_with("Every mount here is cut."));
     person.look_at_card();
     CHECK_FALSE(person.window.item("action/plan-and-cutting").enabled);
+    CHECK_FALSE(person.window.has("board/sheet/1-1"));
 }
 
 TEST_CASE("The reason why there are no cutting sheets is the nearest one") {
@@ -174,7 +179,12 @@ TEST_CASE("The reason why there are no cutting sheets is the nearest one") {
     project.pieces[0].mount_cut = true;
     CHECK(cutting_hindrance(project).empty());
     project.pieces[1].print.reset();
-    CHECK(cutting_hindrance(project).starts_with("The mount of Ash is left out."));
+    CHECK(cutting_hindrance(project).starts_with(
+        "Every mount that can be is cut. The mount of Ash is left out."));
+    project.pieces[0].mount_cut = false;
+    project.pieces[0].print.reset();
+    CHECK(cutting_hindrance(project).starts_with("The mount of Oak is left out."));
+    project.pieces[0].mount_cut = true;
     project.pieces[1].mount.reset();
     CHECK(cutting_hindrance(project).starts_with("Every mount here is cut."));
     project.pieces[0].mount.reset();
@@ -206,6 +216,7 @@ TEST_CASE("Where a sheet was added the pointer does not rest on the button that 
     person.look_at_card();
     person.window.click("card/sheet/1");
     for (std::size_t count = 2; count < 5; ++count) {
+        person.wait();
         person.window.click("card/add");
         REQUIRE(person.state.session.kept().card.size() == count);
         person.window.settle();

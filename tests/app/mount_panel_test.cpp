@@ -129,9 +129,10 @@ TEST_CASE("A piece without a mount is given one, and it can be taken out again")
     at.window.click("mount/give");
     const wall::Piece& dune = *wall::find(at.state.session.kept(), wall::PieceId{"dune"});
     CHECK(dune.mount.has_value());
-    CHECK(dune.print.has_value());
-    CHECK(at.window.has("bench/window/1"));
     CHECK(at.last_step() == "Add a mount to Dune");
+    CHECK_FALSE(at.window.has("bench/window/1"));
+    at.window.click("mount/add-print");
+    CHECK(at.window.has("bench/window/1"));
     at.window.click("mount/take-out");
     CHECK_FALSE(wall::find(at.state.session.kept(), wall::PieceId{"dune"})->mount);
 }

@@ -120,7 +120,7 @@ void card_cost_part(Ui& ui, State& state) {
                                      "not known"))
         state.session.apply("Change the price of a cut mount",
                             edits::set_mount_cut_price(state.session.kept(), price->price));
-    if (cost.cut_for_you)
+    if (cost.cut_for_you && cost.mounts > 0)
         value_row(ui,
                   cost.mounts == 1 ? "Having it cut"
                                    : fmt::format("Having {} mounts cut", cost.mounts).c_str(),

@@ -19,6 +19,8 @@ std::string counted(std::size_t count, const char* one) {
 std::string counts(const desk::CardChoice& choice) {
     if (choice.plan() == nullptr)
         return "Sheets of card, and the blanks that are cut from them.";
+    if (choice.plan()->lots.empty())
+        return "Nothing is left to cut.";
     std::size_t blanks = 0;
     std::size_t sheets = 0;
     for (const mounts::CardLot& lot : choice.plan()->lots) {
@@ -28,6 +30,16 @@ std::string counts(const desk::CardChoice& choice) {
     return fmt::format("{} from {} for {}. Drag a blank to put it elsewhere.",
                        counted(blanks, "blank"), counted(sheets, "sheet"),
                        counted(choice.plan()->cost.mounts, "mount"));
+}
+
+/// Whose mounts are cut, in the wall's order.
+std::vector<wall::PieceId> cut_in_order(const wall::Project& project,
+                                        const mounts::AfterCutting& after) {
+    std::vector<wall::PieceId> pieces;
+    for (const wall::Piece& piece : project.pieces)
+        if (std::ranges::find(after.cut, piece.id) != after.cut.end())
+            pieces.push_back(piece.id);
+    return pieces;
 }
 
 /// "The mounts of Kelp, Dune and 3 more are cut; 2 offcuts joined the card."
@@ -41,10 +53,12 @@ std::string cut_words(const wall::Project& project, const mounts::AfterCutting& 
         after.cut.empty()
             ? "The card that was used is off the stock"
             : fmt::format("The mount{} of {} {} cut", is_one ? "" : "s",
-                          titles_of(project, after.cut, kMostNamed), is_one ? "is" : "are");
+                          titles_of(project, cut_in_order(project, after), kMostNamed),
+                          is_one ? "is" : "are");
     const std::string left =
         offcuts == 0 ? "no offcut is large enough to keep"
-                     : counted(static_cast<std::size_t>(offcuts), "offcut") + " joined the card";
+                     : fmt::format("{} joined the card",
+                                   counted(static_cast<std::size_t>(offcuts), "offcut"));
     return fmt::format("{}; {}.", done, left);
 }
 

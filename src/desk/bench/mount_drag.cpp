@@ -100,29 +100,12 @@ double overlap_now(const Held& held) {
     return held.part.x != 0 ? print.across : print.down;
 }
 
-bool is_same(const std::vector<FromCorner>& a, const std::vector<FromCorner>& b) {
-    constexpr double kSame = 0.02;  // mm; an edit rounds to 0.01
-    return std::ranges::equal(a, b, [](const FromCorner& one, const FromCorner& other) {
-        return std::abs(one.left - other.left) < kSame && std::abs(one.top - other.top) < kSame;
-    });
-}
-
-/// Windows that are placed by hand keep the middles that they were held with. Where the overlap
-/// grows for want of a border, place and size hang on each other: each round halves what is off.
+/// Windows that are placed by hand keep the middles that they were held with.
 Result<Project> about_middles(const Held& held, Project project) {
-    constexpr int kRounds = 16;
-    for (int round = 0; round < kRounds; ++round) {
-        const auto design = mounts::design_of(project, *wall::find(project, held.piece.id));
-        WW_EXPECT(design.has_value(), "another overlap takes no print away");
-        const std::vector<FromCorner> corners = corners_about(*design, held.design);
-        if (is_same(corners, corners_of(*design)))
-            break;
-        auto placed = edits::place_windows(std::move(project), held.mount.id, corners);
-        if (!placed)
-            return placed;
-        project = std::move(*placed);
-    }
-    return project;
+    const auto design = mounts::design_of(project, *wall::find(project, held.piece.id));
+    WW_EXPECT(design.has_value(), "another overlap takes no print away");
+    return edits::place_windows(std::move(project), held.mount.id,
+                                corners_about(*design, held.design));
 }
 
 Result<Project> with_overlap(const Held& held, double overlap) {
