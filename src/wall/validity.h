@@ -12,9 +12,10 @@ namespace wallwright::wall {
 /// referred to, places given to all but waiting pieces, stages to planned ones only, nothing hung
 /// that is still wished for, moulding narrower than the frame, its back board no larger, at most
 /// four layers under a mount's top one, each window for a print of its own, sheets of card larger
-/// than their margins, each layer of a piece's mount kept on one sheet at most, style and weights within their bounds, wishes about pieces and things that
-/// are there and each said once. `where` names the thing by kind and id ("pieces/kelp"). Empty for
-/// a sound project. A wall that breaks *practice* is sound: rules/ speaks of that.
+/// than their margins, each layer of a piece's mount kept on one sheet at most, style and weights
+/// within their bounds, wishes about pieces and things that are there and each said once. `where`
+/// names the thing by kind and id ("pieces/kelp"). Empty for a sound project. A wall that breaks
+/// *practice* is sound: rules/ speaks of that.
 std::vector<Problem> faults(const Project& project);
 
 /// Materials and fixings that the project names and `catalogue`, its own records included, does not

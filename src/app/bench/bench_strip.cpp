@@ -20,7 +20,6 @@ namespace wallwright::app {
 namespace {
 
 using geometry::Rect;
-using geometry::Screen;
 using geometry::Wall;
 using wall::Piece;
 using wall::PieceId;

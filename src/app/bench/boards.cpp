@@ -114,10 +114,9 @@ bool board_key(State& state, std::string_view key) {
 }
 
 void remove_print(State& state, const wall::PrintId& print) {
-    const wall::PrintId id = print;
     state.session.apply(
-        fmt::format("Take {} out of the drawer", title_of(state.session.kept(), id)),
-        edits::remove_print(state.session.kept(), id));
+        fmt::format("Take {} out of the drawer", title_of(state.session.kept(), print)),
+        edits::remove_print(state.session.kept(), print));
 }
 
 }  // namespace wallwright::app

@@ -10,6 +10,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 namespace wallwright::app {
 
 namespace {
@@ -47,7 +49,7 @@ void measure_rows(Ui& ui, State& state, const OnePrint& one) {
         change(state, one, "Resize", [size](Print& print) { print.size = *size; });
     if (const auto grams =
             count_row(ui, "prints/grams", "Paper, g/m²",
-                      static_cast<int>(one.print.grams_per_square_metre + 0.5),
+                      static_cast<int>(std::lround(one.print.grams_per_square_metre)),
                       "What a square metre of it weighs; 80 to 350 is usual.", {1, 10000}))
         change(state, one, "Change the paper of",
                [grams](Print& print) { print.grams_per_square_metre = *grams; });

@@ -21,8 +21,8 @@ struct BarButton {
 
 /// px from the left edge of one to that of the next, but for the last.
 float width_of(const Ui& ui, const std::vector<BarButton>& buttons);
-/// In the middle of the height of a bar that begins `top` px below the window's upper edge, from `x`
-/// px on.
+/// In the middle of the height of a bar that begins `top` px below the window's upper edge, from
+/// `x` px on.
 void show_buttons(Ui& ui, State& state, const std::vector<BarButton>& buttons, float x,
                   float top = 0);
 
