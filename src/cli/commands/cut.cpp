@@ -166,7 +166,8 @@ Result<Answer> cut_wall(const CutWords& words) {
     std::string aside = loaded->aside + watch.end();
     if (plan.lots.empty() && plan.notes.empty())
         return fail({words.common.file, "no mount is still to be cut",
-                     "a mount is while its piece does not hang and its frame is bought; --piece "
+                     "a mount is while it is not marked as cut, its piece does not hang and its "
+                     "frame is bought; --piece "
                      "asks for one whatever its state",
                      ""});
     for (const auto& written :
