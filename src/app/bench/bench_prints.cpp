@@ -20,22 +20,12 @@ void keep_in_sight(const Ui& ui, State& state, const ScreenArea& area) {
                 [&](double) { return state.prints.layout.extent; });
 }
 
-/// Press and release may come in one frame.
 void point(State& state, const BoardMouse& mouse) {
     MatchView& view = state.prints;
     const desk::View& look = state.bench.look().view;
     const desk::BoardEvent event{board_point(look), look.mm(1)};
-    if (mouse.is_pressed())
-        view.hand.press(state.session, view.scene(), event);
-    else if (mouse.hovered || view.hand.is_busy())
-        view.hand.move(state.session, view.scene(), event);
-    else
-        view.hand.leave();
-    if (mouse.deactivated && view.hand.is_busy())
-        view.hand.release(state.session, view.scene(), event);
-    // A dialog took the release.
-    if (view.hand.is_busy() && !ImGui::IsMouseDown(ImGuiMouseButton_Left))
-        view.hand.cancel();
+    move_hand(
+        view.hand, state.session, [&view] { return view.scene(); }, event, mouse);
 }
 
 std::string name_of(const BoardThing& thing) {

@@ -33,6 +33,23 @@ geometry::Size paper_of(const Ui& ui, const ScreenArea& area);
 /// The pointer on the board, mm.
 geometry::Point<geometry::Wall> board_point(const desk::View& view);
 
+/// What the mouse does, to the hand of a board: a press and its release may come in one frame.
+template <class Hand, class Scene, class Event>
+void move_hand(Hand& hand, desk::Session& session, const Scene& scene, const Event& event,
+               const BoardMouse& mouse) {
+    if (mouse.is_pressed())
+        hand.press(session, scene(), event);
+    else if (mouse.hovered || hand.is_busy())
+        hand.move(session, scene(), event);
+    else
+        hand.leave();
+    if (mouse.deactivated && hand.is_busy())
+        hand.release(session, scene(), event);
+    // A dialog took the release.
+    if (hand.is_busy() && !ImGui::IsMouseDown(ImGuiMouseButton_Left))
+        hand.cancel();
+}
+
 /// What of the board can be seen, less some air.
 geometry::Rect<geometry::Wall> sight_of(const Ui& ui, const desk::View& view,
                                         const ScreenArea& area);

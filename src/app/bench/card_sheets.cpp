@@ -1,5 +1,6 @@
 #include "app/bench/card_parts.h"
 #include "app/bench/price_row.h"
+#include "app/bench/size_words.h"
 #include "app/row.h"
 #include "app/widgets.h"
 #include "edits/card.h"
@@ -27,11 +28,6 @@ void change(State& state, const OneSheet& one, std::string_view verb,
             const std::function<void(CardSheet&)>& by_hand) {
     state.session.apply(fmt::format("{} {}", verb, title_of(one.sheet)),
                         edits::change_card(state.session.kept(), one.sheet.id, by_hand));
-}
-
-std::string size_words(const wall::Size& size, units::LengthUnit unit) {
-    return fmt::format("{} × {}", units::format_number(size.width, unit),
-                       units::format_length(size.height, unit));
 }
 
 /// The colour as a chip, title, size, and how many.

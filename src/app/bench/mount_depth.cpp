@@ -1,7 +1,6 @@
 // What lies in the rebate one behind the other, and what there is to say about a mount.
 #include "app/bench/mount_parts.h"
 #include "app/panels/findings_sign.h"
-#include "app/scoped.h"
 #include "edits/prints.h"
 #include "mounts/design/remarks.h"
 #include "mounts/design/rule_step.h"
@@ -16,7 +15,6 @@ namespace {
 
 using wall::Frame;
 using wall::Layer;
-using wall::Severity;
 
 /// A thickness of 0: there is none.
 void layer_row(Ui& ui, State& state, const OneMount& it, const char* name, const char* label,
@@ -51,53 +49,6 @@ void paper_row(Ui& ui, State& state, const OneMount& it) {
         }));
 }
 
-ImU32 colour_of(const Theme& theme, Severity severity) {
-    switch (severity) {
-        case Severity::stop:
-            return theme.stop;
-        case Severity::mind:
-            return theme.mind;
-        case Severity::note:
-            return theme.quiet_text;
-    }
-    return theme.text;
-}
-
-constexpr float kSign = 16;  ///< px at a scale of 1, as is this.
-constexpr float kTextAt = 26;
-
-void remark_item(Ui& ui, const mounts::Remark& remark, const std::string& name) {
-    const ImVec2 at = ImGui::GetCursorScreenPos();
-    const float centre = ui.px(kSign) / 2 + ui.px(2);
-    draw_sign(*ImGui::GetWindowDrawList(), {at.x + centre, at.y + centre}, ui.px(kSign) / 2,
-              remark.severity, ui.theme());
-    ImGui::SetCursorScreenPos({at.x + ui.px(kTextAt), at.y});
-    {
-        const ScopedGroup group;
-        {
-            const ScopedFont bold(ui.fonts.bold);
-            const ScopedColour ink(ImGuiCol_Text, colour_of(ui.theme(), remark.severity));
-            ImGui::TextUnformatted(capital(std::string(wall::name_of(remark.severity))).c_str());
-        }
-        const ScopedWrap wrap;
-        ImGui::TextUnformatted(remark.text.c_str());
-    }
-    ui.probe.note(name);
-    ImGui::Dummy({0, ui.px(2)});
-}
-
-void nothing_to_say(Ui& ui) {
-    const ImVec2 at = ImGui::GetCursorScreenPos();
-    const float centre = ui.px(kSign) / 2 + ui.px(2);
-    draw_good_sign(*ImGui::GetWindowDrawList(), {at.x + centre, at.y + centre}, ui.px(kSign) / 2,
-                   ui.theme());
-    ImGui::SetCursorScreenPos({at.x + ui.px(kTextAt), at.y});
-    const ScopedGroup group;
-    const ScopedWrap wrap;
-    ImGui::TextUnformatted("Nothing to say against this mount.");
-    ui.probe.note("remarks/none");
-}
-
 }  // namespace
 
 void mount_depth(Ui& ui, State& state, const OneMount& it) {
@@ -128,9 +79,12 @@ void mount_remarks(Ui& ui, const State& state) {
     heading(ui, "What this mount says");
     const auto remarks = mounts::remarks_on(*it->design, it->mount, it->one.unit);
     if (remarks.empty())
-        return nothing_to_say(ui);
-    for (std::size_t i = 0; i < remarks.size(); ++i)
-        remark_item(ui, remarks[i], fmt::format("remarks/{}", i));
+        return show_nothing_said(ui, "Nothing to say against this mount.", "remarks/none");
+    for (std::size_t i = 0; i < remarks.size(); ++i) {
+        show_said(ui, ImGui::GetCursorScreenPos(), remarks[i].severity, remarks[i].text);
+        ui.probe.note(fmt::format("remarks/{}", i));
+        ImGui::Dummy({0, ui.px(2)});
+    }
 }
 
 }  // namespace wallwright::app

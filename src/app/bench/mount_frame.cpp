@@ -1,5 +1,6 @@
 // The frame as far as the mount depends on it.
 #include "app/bench/mount_parts.h"
+#include "app/bench/size_words.h"
 #include "app/text_field.h"
 #include "mounts/window.h"
 
@@ -13,11 +14,6 @@ namespace {
 
 using wall::Frame;
 using wall::Size;
-
-std::string size_words(Size size, units::LengthUnit unit) {
-    return fmt::format("{} × {}", units::format_number(size.width, unit),
-                       units::format_length(size.height, unit));
-}
 
 /// As it hangs to how the frame is recorded, and back.
 Size upright(Size size, bool turned) {

@@ -1,4 +1,5 @@
 #include "app/bench/mount_parts.h"
+#include "app/bench/size_words.h"
 #include "app/panels/action_button.h"
 #include "app/panels/piece_list.h"
 #include "app/scoped.h"
@@ -21,11 +22,6 @@ namespace {
 using wall::MountId;
 using wall::Piece;
 using wall::Project;
-
-std::string size_words(wall::Size size, units::LengthUnit unit) {
-    return fmt::format("{} × {}", units::format_number(size.width, unit),
-                       units::format_length(size.height, unit));
-}
 
 std::string under_title(const OnePiece& one) {
     const wall::Frame frame = mounts::as_hung(one.frame, one.piece.turned);

@@ -13,22 +13,6 @@ namespace wallwright::app {
 namespace {
 
 using wall::Finding;
-using wall::Severity;
-
-constexpr float kSignSize = 16;  ///< px at a scale of 1, as are these.
-constexpr float kTextAt = 26;
-
-ImU32 colour_of(const Theme& theme, Severity severity) {
-    switch (severity) {
-        case Severity::stop:
-            return theme.stop;
-        case Severity::mind:
-            return theme.mind;
-        case Severity::note:
-            return theme.quiet_text;
-    }
-    return theme.text;
-}
 
 /// Empty when only the person can mend it or it is not known yet. One is worked out a frame, since
 /// each asks for the whole wall to be judged anew.
@@ -67,33 +51,18 @@ void show_place(desk::Session& session, const Finding& finding) {
     session.pointed_out = finding.place;
 }
 
-void words_of(const Ui& ui, const Finding& finding) {
-    const ScopedGroup group;
-    {
-        const ScopedFont bold(ui.fonts.bold);
-        const ScopedColour ink(ImGuiCol_Text, colour_of(ui.theme(), finding.severity));
-        ImGui::TextUnformatted(capital(std::string(wall::name_of(finding.severity))).c_str());
-    }
-    const ScopedWrap wrap;
-    ImGui::TextUnformatted(finding.text.c_str());
-}
-
 /// Sign and words, which can be pressed as one.
 void finding_item(Ui& ui, desk::Session& session, const Finding& finding, const std::string& name) {
     const ImVec2 at = ImGui::GetCursorScreenPos();
     const float width = ImGui::GetContentRegionAvail().x;
-    const float words_width = width - ui.px(kTextAt);
+    const float words_width = width - ui.px(kSaidAt);
     const float height = ImGui::GetTextLineHeightWithSpacing() +
                          ImGui::CalcTextSize(finding.text.c_str(), nullptr, false, words_width).y;
     if (ImGui::Selectable("##finding", false, 0, {width, height}))
         show_place(session, finding);
     ui.probe.note(name);
     tip(ui, "Shows where on the wall.");
-    const float centre = ui.px(kSignSize) / 2 + ui.px(2);
-    draw_sign(*ImGui::GetWindowDrawList(), {at.x + centre, at.y + centre}, ui.px(kSignSize) / 2,
-              finding.severity, ui.theme());
-    ImGui::SetCursorScreenPos({at.x + ui.px(kTextAt), at.y});
-    words_of(ui, finding);
+    show_said(ui, at, finding.severity, finding.text);
 }
 
 void fix_button(Ui& ui, desk::Session& session, const Finding& finding, const std::string& name,
@@ -103,22 +72,10 @@ void fix_button(Ui& ui, desk::Session& session, const Finding& finding, const st
     const std::string label = fix_label(ui, session, finding, may_work);
     if (label.empty())
         return;
-    ImGui::SetCursorPosX(ImGui::GetCursorPosX() + ui.px(kTextAt));
+    ImGui::SetCursorPosX(ImGui::GetCursorPosX() + ui.px(kSaidAt));
     if (button(ui, fmt::format("{}/fix", name).c_str(), label.c_str(),
                "Mends it; Undo takes it back."))
         mend(session, finding);
-}
-
-void nothing_found(Ui& ui) {
-    const ImVec2 at = ImGui::GetCursorScreenPos();
-    const float centre = ui.px(kSignSize) / 2 + ui.px(2);
-    draw_good_sign(*ImGui::GetWindowDrawList(), {at.x + centre, at.y + centre},
-                   ui.px(kSignSize) / 2, ui.theme());
-    ImGui::SetCursorScreenPos({at.x + ui.px(kTextAt), at.y});
-    const ScopedGroup group;
-    const ScopedWrap wrap;
-    ImGui::TextUnformatted("Nothing to say against this wall.");
-    ui.probe.note("findings/none");
 }
 
 }  // namespace
@@ -130,7 +87,7 @@ void findings_panel(Ui& ui, State& state) {
     // A copy, since a fix replaces the assessment.
     const std::vector<Finding> findings = session.assessment().findings;
     if (findings.empty())
-        nothing_found(ui);
+        show_nothing_said(ui, "Nothing to say against this wall.", "findings/none");
     bool may_work = true;
     for (std::size_t i = 0; i < findings.size(); ++i) {
         const ScopedId id(static_cast<int>(i));

@@ -1,11 +1,33 @@
 #include "app/panels/findings_sign.h"
 
+#include "app/scoped.h"
+#include "app/widgets.h"
+
 #include <cmath>
 #include <numbers>
 
 namespace wallwright::app {
 
 namespace {
+
+constexpr float kSign = 16;  // px at a scale of 1
+
+ImU32 colour_of(const Theme& theme, wall::Severity severity) {
+    switch (severity) {
+        case wall::Severity::stop:
+            return theme.stop;
+        case wall::Severity::mind:
+            return theme.mind;
+        case wall::Severity::note:
+            return theme.quiet_text;
+    }
+    return theme.text;
+}
+
+ImVec2 sign_centre(const Ui& ui, ImVec2 at) {
+    const float in = ui.px(kSign) / 2 + ui.px(2);
+    return {at.x + in, at.y + in};
+}
 
 /// A regular polygon with its first corner at `turn` of a full circle, from the right downward.
 void fill_polygon(ImDrawList& list, ImVec2 centre, float radius, int corners, double turn,
@@ -55,6 +77,30 @@ void draw_good_sign(ImDrawList& list, ImVec2 centre, float radius, const Theme& 
                            {centre.x - 0.1F * radius, centre.y + 0.38F * radius},
                            {centre.x + 0.48F * radius, centre.y - 0.32F * radius}};
     list.AddPolyline(hook, 3, theme.panel, 0, 0.22F * radius);
+}
+
+void show_said(const Ui& ui, ImVec2 at, wall::Severity severity, const std::string& text) {
+    draw_sign(*ImGui::GetWindowDrawList(), sign_centre(ui, at), ui.px(kSign) / 2, severity,
+              ui.theme());
+    ImGui::SetCursorScreenPos({at.x + ui.px(kSaidAt), at.y});
+    const ScopedGroup group;
+    {
+        const ScopedFont bold(ui.fonts.bold);
+        const ScopedColour ink(ImGuiCol_Text, colour_of(ui.theme(), severity));
+        ImGui::TextUnformatted(capital(std::string(wall::name_of(severity))).c_str());
+    }
+    const ScopedWrap wrap;
+    ImGui::TextUnformatted(text.c_str());
+}
+
+void show_nothing_said(Ui& ui, const char* words, const char* name) {
+    const ImVec2 at = ImGui::GetCursorScreenPos();
+    draw_good_sign(*ImGui::GetWindowDrawList(), sign_centre(ui, at), ui.px(kSign) / 2, ui.theme());
+    ImGui::SetCursorScreenPos({at.x + ui.px(kSaidAt), at.y});
+    const ScopedGroup group;
+    const ScopedWrap wrap;
+    ImGui::TextUnformatted(words);
+    ui.probe.note(name);
 }
 
 }  // namespace wallwright::app

@@ -24,15 +24,7 @@ void count_used(AfterCutting& after, const wall::CardSheetId& sheet) {
 /// "Cream, 420 x 300 mm"; the size that an offcut's title ends on gives way to the new one.
 std::string title_for(const std::string& of, geometry::Size whole, geometry::Size left,
                       units::LengthUnit unit) {
-    std::string name = of;
-    for (const geometry::Size size : {whole, whole.turned()}) {
-        const std::string end = fmt::format(", {}", size_text(size, unit));
-        if (name.ends_with(end)) {
-            name.resize(name.size() - end.size());
-            break;
-        }
-    }
-    return fmt::format("{}, {}", name, size_text(left, unit));
+    return fmt::format("{}, {}", without_size(of, whole, unit), size_text(left, unit));
 }
 
 class Leftovers {
