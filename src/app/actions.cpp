@@ -80,6 +80,8 @@ FileWords words_for(FileDialog::For what) {
             return {"Cutting sheets of the mounts, as a PDF", "Write", {".pdf"}};
         case FileDialog::For::plan_and_cutting:
             return {"Card plan and cutting sheets, as a PDF", "Write", {".pdf"}};
+        case FileDialog::For::chosen_sheets:
+            return {"These pages, as a PDF", "Write", {".pdf"}};
         case FileDialog::For::marks:
             break;
     }
@@ -251,6 +253,10 @@ void show(State& state, desk::Session session) {
     state.picture = {};
     state.bench = {};
     state.mount_picture = {};
+    state.preview = {};
+    state.day.clear();
+    state.day_picture = {};
+    state.hang_view = desk::HangView::wall;
     state.pointer_at.reset();
     state.told_problem = {};
     state.step = desk::Step::arrange;
@@ -264,11 +270,12 @@ void forget_old_problem(State& state) {
     const ToldProblem& before = state.told_problem;
     const std::uint64_t wall = state.session.kept_version();
     const bool is_old = notice && notice->is_problem && notice->text == before.text;
-    if (is_old &&
-        (before.step != state.step || before.view != state.bench.view || before.wall != wall))
+    if (is_old && (before.step != state.step || before.view != state.bench.view ||
+                   before.hang != state.hang_view || before.wall != wall))
         notice.reset();
     const bool is_told = notice && notice->is_problem;
-    state.told_problem = {is_told ? notice->text : "", state.step, state.bench.view, wall};
+    state.told_problem = {is_told ? notice->text : "", state.step, state.bench.view,
+                          state.hang_view, wall};
 }
 
 void keep_preferences(State& state) {

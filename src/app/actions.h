@@ -40,7 +40,9 @@ enum class ActionId {
     stage_after,
     turn_over,
     keep_chosen,
-    turn_blank
+    turn_blank,
+    preview_pages,
+    hang_step_by_step
 };
 
 /// What the app does beside the wall's own commands (desk/command.h), so that the menu, the keys
@@ -72,7 +74,8 @@ void save_first(State& state, const UnsavedDialog& dialog);
 void want_import(State& state);
 /// A picture for the print of this piece.
 void want_picture(State& state, const wall::PieceId& piece);
-/// Pages, elevation (.svg, .png or .pdf by the name's ending), marks as CSV.
+/// Pages (those of the preview alone while that is looked at), elevation (.svg, .png or .pdf by the
+/// name's ending), marks as CSV.
 void want_sheets(State& state);
 void want_elevation(State& state);
 void want_marks(State& state);

@@ -150,6 +150,10 @@ Result<std::unique_ptr<Frame>> make_app(const AppOptions& options) {
     if (!options.file.empty())
         remember(state.preferences, state.session.file());
     state.step = options.step.value_or(state.step);
+    if (options.hang_view) {
+        state.step = desk::Step::hang;
+        state.hang_view = *options.hang_view;
+    }
     return std::make_unique<App>(std::move(state), options);
 }
 

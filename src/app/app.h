@@ -3,6 +3,7 @@
 
 #include "app/frame.h"
 #include "base/problem.h"
+#include "desk/hang_view.h"
 #include "desk/step.h"
 
 #include <filesystem>
@@ -16,7 +17,9 @@ struct AppOptions {
     std::optional<float> text_scale;  ///< Instead of the person's own setting.
     float display_scale = 1;          ///< Of the display; the text's scale comes on top.
     std::optional<desk::Step> step;   ///< To start in.
-    bool dark = false;                ///< Whatever the person's setting is.
+    /// Of the step hang, which is then the one to start in.
+    std::optional<desk::HangView> hang_view;
+    bool dark = false;  ///< Whatever the person's setting is.
 };
 
 /// A file that cannot be opened is a Problem. Without one: the wall that was open last, or the demo

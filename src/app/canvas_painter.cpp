@@ -74,7 +74,7 @@ class Painter {
         : list_(list),
           style_(style),
           clip_(grown(clip, kMargin)),
-          text_(style.fonts, style.pixels_per_paper_mm),
+          text_(style.fonts, style.pixels_per_paper_mm, style.on_paper),
           fills_(list, clip_),
           strokes_(list, clip_) {}
 
@@ -107,6 +107,8 @@ class Painter {
         const ImVec2 at = on_screen(style_.to_screen, text.at);
         const float air = static_cast<float>(draw::kPlateAir * style_.pixels_per_paper_mm);
         const ImVec4 box = CanvasText::box_of(text, look, at, air);
+        if (look.font == nullptr && style_.on_paper)
+            return stand_in(text, at);
         if (look.font == nullptr || is_apart(box, clip_))
             return;
         if (text.plate)
@@ -136,12 +138,29 @@ class Painter {
     }
 
   private:
+    /// A bar as long and as high as the letters are about.
+    void stand_in(const draw::Text<Wall>& text, ImVec2 at) {
+        constexpr double kWide = 0.66;  // of a letter, in shares of a capital's height
+        constexpr double kPale = 0.35;
+        const auto letters = std::ranges::count_if(
+            text.text, [](char one) { return (static_cast<unsigned char>(one) & 0xC0) != 0x80; });
+        TextLook look;
+        look.capitals = static_cast<float>(text.size * style_.pixels_per_paper_mm);
+        look.width = static_cast<float>(kWide * static_cast<double>(letters)) * look.capitals;
+        const ImVec4 box = CanvasText::box_of(text, look, at, 0);
+        if (!is_apart(box, clip_))
+            list_.AddRectFilled({box.x, box.y}, {box.z, box.w},
+                                faded(letters_on(Ground::light, text.paint), kPale));
+    }
+
     /// A line thinner than a pixel is a paler pixel, as on paper; but inks that are read stay full.
     [[nodiscard]] LineLook line_look(const draw::Stroke& stroke) const {
         const double width = stroke.width * style_.pixels_per_paper_mm;
         const ImU32 colour = colour_of(stroke.paint, style_.dark);
-        const bool is_fine = stroke.paint.ink == draw::Ink::own && width < 1;
-        return {is_fine ? faded(colour, width) : colour, static_cast<float>(width),
+        constexpr double kPalest = 0.2;  // so that the lines of a small page are seen
+        const bool is_fine = (style_.on_paper || stroke.paint.ink == draw::Ink::own) && width < 1;
+        const double strength = style_.on_paper ? std::max(kPalest, width) : width;
+        return {is_fine ? faded(colour, strength) : colour, static_cast<float>(width),
                 draw::dashes_of(stroke.type)};
     }
 

@@ -20,6 +20,9 @@ struct CanvasStyle {
     bool dark = false;
     Fonts fonts;
     Host* host = nullptr;  ///< For pictures; null paints what stands in for them.
+    /// A sheet of paper: letters and lines keep their true size however small, letters that could
+    /// not be read are bars.
+    bool on_paper = false;
 };
 
 /// Paints the shapes in order, leaving out what lies outside `clip`.

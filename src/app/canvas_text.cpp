@@ -10,8 +10,9 @@ namespace {
 
 using geometry::Wall;
 
-constexpr float kLeastSize = 7;      // px; smaller letters cannot be read
-constexpr float kNearEnough = 0.1F;  // share of a size that may be changed for sharp letters
+constexpr float kLeastSize = 7;        // px; smaller letters cannot be read
+constexpr float kLeastOnPaper = 3.5F;  // px; smaller ones are not even a shape
+constexpr float kNearEnough = 0.1F;    // share of a size that may be changed for sharp letters
 
 float share_left(draw::Align align) {
     switch (align) {
@@ -44,7 +45,7 @@ TextLook CanvasText::look_of(const draw::Text<Wall>& text) const {
     ImFont* const bold[] = {fonts_.tiny_bold, fonts_.bold, fonts_.title};
     const float wanted = static_cast<float>(text.size * pixels_per_paper_mm_) / fonts_.capitals;
     TextLook look;
-    if (wanted < kLeastSize)
+    if (wanted < (on_paper_ ? kLeastOnPaper : kLeastSize))
         return look;
     const auto apart = [wanted](const ImFont* font) {
         return std::abs(std::log(font->FontSize / wanted));
@@ -53,7 +54,7 @@ TextLook CanvasText::look_of(const draw::Text<Wall>& text) const {
         text.bold ? std::begin(bold) : std::begin(regular),
         text.bold ? std::end(bold) : std::end(regular),
         [&apart](const ImFont* a, const ImFont* b) { return apart(a) < apart(b); });
-    look.size = apart(look.font) < kNearEnough ? look.font->FontSize : wanted;
+    look.size = !on_paper_ && apart(look.font) < kNearEnough ? look.font->FontSize : wanted;
     look.capitals = look.size * fonts_.capitals;
     std::string room;
     const std::string& line = on_one_line(text.text, room);

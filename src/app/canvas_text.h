@@ -18,11 +18,11 @@ struct TextLook {
 
 class CanvasText {
   public:
-    CanvasText(const Fonts& fonts, double pixels_per_paper_mm)
-        : fonts_(fonts), pixels_per_paper_mm_(pixels_per_paper_mm) {}
+    CanvasText(const Fonts& fonts, double pixels_per_paper_mm, bool on_paper)
+        : fonts_(fonts), pixels_per_paper_mm_(pixels_per_paper_mm), on_paper_(on_paper) {}
 
     /// Without a font where the text is too small to be read. A size near one of the fonts' own
-    /// becomes that, since those letters are sharp.
+    /// becomes that, since those letters are sharp; not on paper, where they have their true size.
     [[nodiscard]] TextLook look_of(const draw::Text<geometry::Wall>& text) const;
     /// What the capitals cover and `air` px around them.
     [[nodiscard]] static ImVec4 box_of(const draw::Text<geometry::Wall>& text, const TextLook& look,
@@ -33,6 +33,7 @@ class CanvasText {
   private:
     const Fonts& fonts_;
     double pixels_per_paper_mm_;
+    bool on_paper_;
 };
 
 }  // namespace wallwright::app

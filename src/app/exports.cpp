@@ -1,4 +1,6 @@
 #include "app/actions.h"
+#include "app/hang/hang_parts.h"
+#include "app/hang/sheet_job.h"
 #include "edits/edit.h"
 #include "edits/pieces.h"
 #include "mounts/card/still_to_cut.h"
@@ -28,39 +30,31 @@ std::string name_beside(const State& state, std::string_view ending) {
                        ending);
 }
 
-/// Where inches are at home the paper is Letter.
-pages::Paper paper_for(units::LengthUnit unit) {
-    return unit == units::LengthUnit::inch ? pages::Paper::letter : pages::Paper::a4;
+/// The page that the preview shows is the page that is written.
+std::string pdf_of_preview(const State& state) {
+    std::vector<draw::PageDrawing> pages;
+    for (const ShownPage& page : state.preview.pages())
+        pages.push_back(printed_page(page));
+    return pages::to_pdf(pages, state.session.kept().title);
 }
 
-/// The plan on the bench, where it is of the wall as it is now; null else. The bench follows the
-/// wall only while it is looked at.
-const mounts::CardPlan* plan_on_bench(State& state) {
-    desk::CardChoice& choice = state.card.choice;
-    constexpr bool kHold = true;
-    choice.follow(state.session, kHold);
-    if (state.step != desk::Step::mounts || state.bench.view != desk::BenchView::card)
-        choice.pause();
-    return choice.is_stale() ? nullptr : choice.plan();
+std::string sheets_pdf(State& state, const SheetChoice& choice) {
+    std::vector<draw::PageDrawing> pages;
+    for (pages::Sheet& sheet : make_sheets(sheet_job(state, choice), [] { return true; }))
+        pages.push_back(std::move(sheet.page));
+    return pages::to_pdf(pages, state.session.kept().title);
 }
 
-/// The plan that the person has seen; one is worked out only where nobody has seen one.
-std::optional<mounts::CardPlan> card_for_sheets(State& state) {
-    if (const mounts::CardPlan* plan = plan_on_bench(state))
-        return *plan;
-    return pages::card_plan_for_sheets(state.session.kept(), [] { return true; });
+/// Of these parts alone, on the paper that was chosen for all.
+std::string sheets_pdf(State& state, std::initializer_list<pages::SheetPart> parts) {
+    return sheets_pdf(state, SheetChoice::only(parts, state.preview.choice));
 }
 
-/// Of these parts, or else of all that there are.
-std::string sheets_pdf(State& state, std::vector<pages::SheetPart> parts) {
-    const desk::Session& session = state.session;
-    const bool has_card =
-        parts.empty() || std::ranges::find(parts, pages::SheetPart::card) != parts.end();
-    const pages::SheetOptions options{paper_for(session.kept().unit), session.picture_folder(),
-                                      std::move(parts),
-                                      has_card ? card_for_sheets(state) : std::nullopt};
-    const wall::Project& project = session.project();
-    return pages::to_pdf(pages::sheets(project, session.assessment(), options), project.title);
+/// All parts, whatever is chosen in the preview.
+std::string all_sheets_pdf(State& state) {
+    SheetChoice choice;
+    choice.paper = state.preview.choice.paper;
+    return sheets_pdf(state, choice);
 }
 
 Result<std::string> elevation_bytes(const State& state, const std::filesystem::path& file) {
@@ -82,14 +76,18 @@ Result<std::string> card_plan_pdf(State& state) {
     if (plan == nullptr)
         return fail({"", "the card is still being laid out", "wait a moment", ""});
     const wall::Project& project = state.session.kept();
-    return pages::to_pdf(pages::card_plan_sheets(project, *plan, paper_for(project.unit)),
-                         project.title);
+    return pages::to_pdf(
+        pages::card_plan_sheets(project, *plan, paper_of(state.preview.choice, project.unit)),
+        project.title);
 }
 
 Result<std::string> bytes_for(State& state, For what, const std::filesystem::path& file) {
     using pages::SheetPart;
     if (what == For::sheets)
-        return sheets_pdf(state, {});
+        return all_sheets_pdf(state);
+    if (what == For::chosen_sheets)
+        return state.preview.is_stale() ? sheets_pdf(state, state.preview.choice)
+                                        : pdf_of_preview(state);
     if (what == For::cutting_sheets)
         return sheets_pdf(state, {SheetPart::mounts});
     if (what == For::plan_and_cutting)
@@ -131,8 +129,8 @@ void want_to_cut(State& state, For what, std::string_view ending) {
 
 /// True for what has a bar on its first sheet to check the printer by.
 bool has_sheets(For what) {
-    return what == For::sheets || what == For::card_plan || what == For::cutting_sheets ||
-           what == For::plan_and_cutting;
+    return what == For::sheets || what == For::chosen_sheets || what == For::card_plan ||
+           what == For::cutting_sheets || what == For::plan_and_cutting;
 }
 
 Outcome take_picture(State& state, const std::filesystem::path& file) {
@@ -167,7 +165,12 @@ void want_picture(State& state, const wall::PieceId& piece) {
 }
 
 void want_sheets(State& state) {
-    ask_for_file(state, For::sheets, name_beside(state, "sheets.pdf"));
+    const bool sees_them = is_wall_hidden(state) && state.hang_view == desk::HangView::pages;
+    if (sees_them && state.preview.choice.is_empty())
+        state.session.notice = desk::Notice{false, "Choose what to print first."};
+    else
+        ask_for_file(state, sees_them ? For::chosen_sheets : For::sheets,
+                     name_beside(state, "sheets.pdf"));
 }
 
 void want_elevation(State& state) {

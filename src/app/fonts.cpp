@@ -50,6 +50,9 @@ using Pattern = std::unique_ptr<FcPattern, Destroyer<FcPatternDestroy>>;
 using FontSet = std::unique_ptr<FcFontSet, Destroyer<FcFontSetDestroy>>;
 using CharSet = std::unique_ptr<FcCharSet, Destroyer<FcCharSetDestroy>>;
 
+/// Of the largest face.
+constexpr ImWchar kNumbers[] = {0x0020, 0x007E, 0x00B1, 0x00B1, 0};
+
 struct FontFile {
     std::string path;
     int index = 0;
@@ -103,7 +106,7 @@ std::vector<FontFile> files_of(FcConfig* config, int weight) {
     return files;
 }
 
-ImFont* add(const std::vector<FontFile>& files, float pixels) {
+ImFont* add(const std::vector<FontFile>& files, float pixels, const ImWchar* letters = kLetters) {
     ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
     ImFont* font = nullptr;
     for (const FontFile& file : files) {
@@ -111,7 +114,7 @@ ImFont* add(const std::vector<FontFile>& files, float pixels) {
         config.FontNo = file.index;
         config.MergeMode = font != nullptr;
         ImFont* added =
-            atlas.AddFontFromFileTTF(file.path.c_str(), std::round(pixels), &config, kLetters);
+            atlas.AddFontFromFileTTF(file.path.c_str(), std::round(pixels), &config, letters);
         font = font == nullptr ? added : font;
     }
     if (font != nullptr)
@@ -141,6 +144,8 @@ bool build(Fonts& fonts, const Faces& faces, float scale) {
     fonts.bold = add(faces.semibold, kBodyPixels * scale);
     fonts.small = add(faces.regular, 14 * scale);
     fonts.title = add(faces.semibold, 20 * scale);
+    fonts.large = add(faces.semibold, 30 * scale);
+    fonts.huge = add(faces.semibold, 88 * scale, kNumbers);
     fonts.tiny = add(faces.regular, 12 * scale);
     fonts.tiny_bold = add(faces.semibold, 12 * scale);
     ImGui::GetIO().FontDefault = fonts.body;

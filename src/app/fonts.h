@@ -15,6 +15,8 @@ struct Fonts {
     ImFont* title = nullptr;      ///< 20 px, semibold.
     ImFont* tiny = nullptr;       ///< 12 px: figures on the canvas.
     ImFont* tiny_bold = nullptr;  ///< As small, semibold.
+    ImFont* large = nullptr;      ///< 30 px, semibold: read from a step away.
+    ImFont* huge = nullptr;       ///< 88 px, semibold: numbers and ASCII alone, read from 2 m.
     float capitals = 0.6F;        ///< Height of a capital as a share of the size.
     float scale = 1;              ///< As they were built.
 };

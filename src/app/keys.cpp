@@ -1,6 +1,7 @@
 #include "app/actions.h"
 #include "app/bench/bench_keys.h"
 #include "app/bench/boards.h"
+#include "app/hang/hang_parts.h"
 #include "app/layouts.h"
 #include "app/plans.h"
 
@@ -31,6 +32,10 @@ void fit(State& state) {
     desk::Look& look = state.bench.look();
     look.fitted = true;
     look.fitted_for.reset();
+    for (desk::Look* one : {&state.preview.look, &state.day_picture.look}) {
+        one->fitted = true;
+        one->fitted_for.reset();
+    }
     state.fitted = true;
     state.fitted_for = {};
 }
@@ -106,7 +111,12 @@ constexpr Action kActions[] = {
      "A print stays in its frame, or a blank where it lies on its card, whatever else is better.",
      keep_chosen},
     {ActionId::turn_blank, "Turn the blank", "R",
-     "A quarter turn of the blank of card in the hand.", turn_blank}};
+     "A quarter turn of the blank of card in the hand.", turn_blank},
+    {ActionId::preview_pages, "Preview the pages", "V",
+     "Shows what will be printed, page by page; Escape goes back to the wall.", preview_pages},
+    {ActionId::hang_step_by_step, "Hang step by step", "M",
+     "One mark at a time in large figures: Space says it is done, Backspace goes back.",
+     hang_step_by_step}};
 
 bool is_text_typed() {
     return ImGui::GetCurrentContext() != nullptr && ImGui::GetIO().WantTextInput;
@@ -122,7 +132,7 @@ bool escape(State& state) {
         let_go(state);
     else if (state.layouts.shown())
         put_layout_away(state);
-    else if (plans_key(state, "Escape"))
+    else if (plans_key(state, "Escape") || back_to_the_wall(state))
         return true;
     else if (const auto& nothing = desk::command(desk::CommandId::select_nothing);
              nothing.hindrance(state.session).empty())
@@ -194,7 +204,7 @@ bool press_key(State& state, std::string_view key) {
     if (is_board_hand_busy(state) && key == action(ActionId::turn_blank).key)
         turn_blank(state);
     return is_hand_busy(state) || press_layout_key(state, key) || plans_key(state, key) ||
-           bench_key(state, key) || do_key(state, key);
+           bench_key(state, key) || hang_key(state, key) || do_key(state, key);
 }
 
 bool is_hand_busy(const State& state) {

@@ -60,7 +60,9 @@ class Loop {
                 continue;
             }
             draw();
-            if (!options_.shot.empty() && drawn_ >= kFramesOfShot && !window_.is_picture_waiting())
+            // What is worked out in the background is to be in the picture too.
+            const bool is_all_there = !window_.is_picture_waiting() && !wake_at_;
+            if (!options_.shot.empty() && drawn_ >= kFramesOfShot && is_all_there)
                 return window_.save_picture(options_.shot);
             window_.show();
             report();

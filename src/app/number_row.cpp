@@ -24,6 +24,18 @@ Result<int> read_count(const std::string& text, CountRange range) {
     return count;
 }
 
+Result<OptionalDate> read_date(const std::string& text) {
+    if (is_blank(text))
+        return OptionalDate{};
+    const auto from = text.find_first_not_of(" \t");
+    const auto date = wall::date_named(
+        std::string_view(text).substr(from, text.find_last_not_of(" \t") - from + 1));
+    if (!date)
+        return fail({"", fmt::format("\"{}\" is no day of the calendar", text),
+                     "type year, month and day, as in 2026-11-25", ""});
+    return OptionalDate{*date};
+}
+
 float width_for(const Ui& ui, const std::string& shown) {
     const float needed =
         ImGui::CalcTextSize(shown.c_str()).x + 2 * ImGui::GetStyle().FramePadding.x + ui.px(4);
@@ -88,6 +100,25 @@ std::optional<int> count_row(Ui& ui, const char* name, const char* label, int co
                              const std::string& why, CountRange range) {
     return typed_row(ui, label, {name, std::to_string(count), ""}, ui.px(48), why,
                      [range](const std::string& text) { return read_count(text, range); });
+}
+
+std::optional<OptionalCount> optional_count_row(Ui& ui, const char* name, const char* label,
+                                                std::optional<int> count, CountRange range,
+                                                const std::string& why, const std::string& empty) {
+    return typed_row(
+        ui, label, {name, count ? std::to_string(*count) : "", empty}, field_width(ui), why,
+        [range](const std::string& text) -> Result<OptionalCount> {
+            if (is_blank(text))
+                return OptionalCount{};
+            return read_count(text, range).map([](int read) { return OptionalCount{read}; });
+        });
+}
+
+std::optional<OptionalDate> date_row(Ui& ui, const char* name, const char* label,
+                                     const std::optional<wall::Date>& date, const std::string& why,
+                                     const std::string& empty) {
+    return typed_row(ui, label, {name, date ? wall::text_of(*date) : "", empty}, field_width(ui),
+                     why, read_date);
 }
 
 std::optional<std::string> text_row(Ui& ui, const char* name, const char* label,

@@ -42,6 +42,15 @@ std::optional<desk::Step> parse_step(const std::string& text) {
     return static_cast<desk::Step>(found - std::begin(kNames));
 }
 
+/// Of the step hang.
+std::optional<desk::HangView> parse_view(const std::string& text) {
+    constexpr std::string_view kNames[] = {"wall", "pages", "day"};  // In its order.
+    const auto* const found = std::ranges::find(kNames, text);
+    if (found == std::end(kNames))
+        return std::nullopt;
+    return static_cast<desk::HangView>(found - std::begin(kNames));
+}
+
 /// X11 knows no scale; these two names are where desktops tell theirs.
 float scale_of_display() {
     constexpr float kMost = 4;
@@ -56,6 +65,7 @@ float scale_of_display() {
 struct Words {
     std::string size;
     std::string step;
+    std::string view;
 };
 
 void define(CLI::App& program, Options& options, Words& words) {
@@ -77,6 +87,11 @@ void define(CLI::App& program, Options& options, Words& words) {
         ->check([](const std::string& text) {
             return parse_step(text) ? std::string()
                                     : "a step is room, pieces, mounts, arrange or hang";
+        });
+    program.add_option("--view", words.view, "Start the step hang with wall, pages or day")
+        ->type_name("VIEW")
+        ->check([](const std::string& text) {
+            return parse_view(text) ? std::string() : "a view is wall, pages or day";
         });
     program.add_flag("--dark", options.app.dark, "Light letters on dark ground");
     program.add_option("--shot", options.loop.shot, "Write a picture of the window (.png) and end")
@@ -104,6 +119,7 @@ std::variant<Options, int> parse_options(int argc, const char* const* argv, std:
     }
     options.loop.size = parse_size(words.size);
     options.app.step = parse_step(words.step);
+    options.app.hang_view = parse_view(words.view);
     options.app.display_scale = options.loop.display_scale = scale_of_display();
     return options;
 }

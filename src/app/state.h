@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/folder_list.h"
+#include "app/hang/page_preview.h"
 #include "desk/bench/bench.h"
 #include "desk/bench/card_view.h"
 #include "desk/bench/match_view.h"
@@ -9,6 +10,8 @@
 #include "desk/bench/mount_tool.h"
 #include "desk/documents.h"
 #include "desk/growth_choice.h"
+#include "desk/hang/companion.h"
+#include "desk/hang_view.h"
 #include "desk/layout_choice.h"
 #include "desk/pointer_tool.h"
 #include "desk/score_card.h"
@@ -48,7 +51,8 @@ struct FileDialog {
         marks,
         card_plan,
         cutting_sheets,
-        plan_and_cutting
+        plan_and_cutting,
+        chosen_sheets
     };
     For what = For::open;
     std::string title;   ///< "Open a wall".
@@ -82,7 +86,16 @@ struct ToldProblem {
     std::string text;  ///< Empty for none.
     desk::Step step = desk::Step::arrange;
     desk::BenchView view = desk::BenchView::mount;
+    desk::HangView hang = desk::HangView::wall;
     std::uint64_t wall = 0;  ///< The session's kept version.
+};
+
+/// The wall on the day as it was drawn last, and how one looks at it.
+struct DayPicture {
+    draw::WallDrawing drawing;
+    std::uint64_t version = 0;  ///< Of the companion; 0 before the first.
+    double scale = 0;           ///< mm on paper for a mm of wall.
+    desk::Look look{};
 };
 
 struct State {
@@ -97,6 +110,11 @@ struct State {
     std::array<double, 8> fitted_for{};
     desk::PointerTool pointer{};
     desk::WallPicture picture{};
+    desk::HangView hang_view = desk::HangView::wall;
+    desk::HangLayers layers{};
+    PagePreview preview{};
+    desk::Companion day{};
+    DayPicture day_picture{};
     desk::Bench bench{};
     desk::MountTool mount_tool{};
     desk::MountPicture mount_picture{};

@@ -117,24 +117,28 @@ void value_row(Ui& ui, const char* label, const std::string& value, const std::s
     ImGui::TextUnformatted(value.c_str());
 }
 
+void share_bar(const Ui& ui, ImVec2 low, ImVec2 high, const Share& share) {
+    // A load far beyond its rating ends with the bar; the words say the number.
+    const auto reach = [&](double part) {
+        return low.x + (high.x - low.x) * static_cast<float>(std::clamp(part, 0.0, 1.0));
+    };
+    const float round = (high.y - low.y) / 2;
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    list.AddRectFilled(low, high, ui.theme().field, round);
+    list.AddRectFilled(low, {reach(share.used), high.y},
+                       share.is_good ? ui.theme().good : ui.theme().stop, round);
+    list.AddRect(low, high, ui.theme().line, round);
+    const float at = reach(share.limit);
+    list.AddLine({at, low.y - ui.px(2)}, {at, high.y + ui.px(2)}, ui.theme().text, ui.px(1.5F));
+}
+
 void share_row(Ui& ui, const char* label, const Share& share, const std::string& why) {
     const ScopedGroup group;
     value_row(ui, label, share.words, why);
     const ImVec2 low = ImGui::GetCursorScreenPos();
     const float width = ImGui::GetContentRegionAvail().x;
     const float height = ui.px(6);
-    // A load far beyond its rating ends with the bar; the words say the number.
-    const auto reach = [&](double part) {
-        return low.x + width * static_cast<float>(std::clamp(part, 0.0, 1.0));
-    };
-    const bool within = share.used <= share.limit + 1e-9;
-    ImDrawList& list = *ImGui::GetWindowDrawList();
-    list.AddRectFilled(low, {low.x + width, low.y + height}, ui.theme().field, height / 2);
-    list.AddRectFilled(low, {reach(share.used), low.y + height},
-                       within ? ui.theme().good : ui.theme().stop, height / 2);
-    const float at = reach(share.limit);
-    list.AddLine({at, low.y - ui.px(2)}, {at, low.y + height + ui.px(2)}, ui.theme().text,
-                 ui.px(1.5F));
+    share_bar(ui, low, {low.x + width, low.y + height}, share);
     ImGui::Dummy({width, height + ui.px(2)});
 }
 

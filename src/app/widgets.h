@@ -6,6 +6,7 @@
 #include "desk/command.h"
 #include "units/length.h"
 #include "units/mass.h"
+#include "wall/date.h"
 
 #include <optional>
 #include <span>
@@ -64,6 +65,21 @@ struct CountRange {
 /// A whole number, least and most being allowed.
 std::optional<int> count_row(Ui& ui, const char* name, const char* label, int count,
                              const std::string& why = "", CountRange range = {});
+/// As count_row, for one that may be left empty.
+struct OptionalCount {
+    std::optional<int> count;
+};
+std::optional<OptionalCount> optional_count_row(Ui& ui, const char* name, const char* label,
+                                                std::optional<int> count, CountRange range,
+                                                const std::string& why = "",
+                                                const std::string& empty = "");
+/// A day, typed as 2026-11-25, which may be left empty.
+struct OptionalDate {
+    std::optional<wall::Date> date;
+};
+std::optional<OptionalDate> date_row(Ui& ui, const char* name, const char* label,
+                                     const std::optional<wall::Date>& date,
+                                     const std::string& why = "", const std::string& empty = "");
 /// Words; gives them when the field is left or Enter is pressed, if they changed.
 std::optional<std::string> text_row(Ui& ui, const char* name, const char* label,
                                     const std::string& text, const std::string& why = "");
@@ -83,7 +99,10 @@ struct Share {
     double used = 0;
     double limit = 1;
     std::string words;
+    bool is_good = true;  ///< Else the bar is in the colour of a stop.
 };
+/// The bar alone, from its upper left corner to its lower right one, in px of the window.
+void share_bar(const Ui& ui, ImVec2 low, ImVec2 high, const Share& share);
 void share_row(Ui& ui, const char* label, const Share& share, const std::string& why = "");
 
 enum class ButtonLook { plain, main };

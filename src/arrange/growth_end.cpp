@@ -50,7 +50,7 @@ void add_room(Things& things, const wall::Project& project) {
         if (one.type == FurnitureType::lamp || one.type == FurnitureType::plant)
             things.push_back({title_of(one), one.place});
     for (const wall::Fixture& one : project.room.fixtures)
-        if (one.type == wall::FixtureType::radiator) {
+        if (one.type == wall::FixtureType::radiator && !one.other_side) {
             WallRect heat = one.place;
             heat.max.y += project.style.heat_above;
             things.push_back({fmt::format("the heat above {}", title_of(one)), heat});

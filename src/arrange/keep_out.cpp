@@ -82,7 +82,8 @@ std::vector<Obstacle> keep_outs(const wall::Room& room) {
         if (hides_the_wall(one.type))
             out.push_back({title_of(one), one.place});
     for (const wall::Fixture& one : room.fixtures)
-        out.push_back({title_of(one), one.place});
+        if (!one.other_side)
+            out.push_back({title_of(one), one.place});
     add_outside(out, room.outline);
     return out;
 }

@@ -123,7 +123,7 @@ void add_keep_outs(Task& task, const wall::Project& project) {
     for (const spacing::Obstacle& obstacle : keep_outs(room))
         task.keep_out.push_back(obstacle.place.grown(task.gap));
     for (const wall::Fixture& one : room.fixtures)
-        if (one.type == wall::FixtureType::radiator)
+        if (one.type == wall::FixtureType::radiator && !one.other_side)
             task.keep_out.push_back(with_room_above(one.place, project.style.heat_above));
     for (const wall::Furniture& one : room.furniture)
         if (one.type == FurnitureType::lamp || one.type == FurnitureType::plant)

@@ -51,6 +51,7 @@ void add_suggest(CLI::App& program, Chosen& chosen);
 void add_mount(CLI::App& program, Chosen& chosen);
 void add_match(CLI::App& program, Chosen& chosen);
 void add_cut(CLI::App& program, Chosen& chosen);
+void add_buy(CLI::App& program, Chosen& chosen);
 
 /// Positional `file` and --units.
 void add_wall(CLI::App& command, Common& common);

@@ -81,6 +81,7 @@ Json json_of(const hanging::Mark& mark) {
             {"y_mm", number(mark.at.y)},
             {"across_mm", number(mark.across)},
             {"up_mm", number(mark.up)},
+            {"cord_mm", mark.kind == hanging::MarkKind::rail ? number(mark.cord) : Json()},
             {"across_error_mm", number(mark.across_error)},
             {"up_error_mm", number(mark.up_error)},
             {"stage", mark.stage > 0 ? Json(mark.stage) : Json()}};

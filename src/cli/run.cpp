@@ -10,9 +10,9 @@ namespace wallwright::cli {
 
 namespace {
 
-constexpr AddCommand kCommands[] = {add_new,  add_list,    add_check, add_match, add_mount,
-                                    add_cut,  add_arrange, add_grow,  add_even,  add_suggest,
-                                    add_hang, add_sheets,  add_draw};
+constexpr AddCommand kCommands[] = {add_new,  add_list,    add_check,  add_match, add_mount,
+                                    add_cut,  add_arrange, add_grow,   add_even,  add_suggest,
+                                    add_hang, add_buy,     add_sheets, add_draw};
 
 constexpr const char* kFooter =
     "Lengths may be typed as 42, 42cm, \"16 1/2 in\" or 420mm; without a unit they are in the "

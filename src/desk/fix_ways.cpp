@@ -80,7 +80,7 @@ std::optional<Place> first_in_the_way(const wall::Room& room, const Place& place
         if (rules::overlap_depth(place, one.place) > 0)
             return one.place;
     for (const wall::Fixture& one : room.fixtures)
-        if (rules::overlap_depth(place, one.place) > 0)
+        if (!one.other_side && rules::overlap_depth(place, one.place) > 0)
             return one.place;
     return std::nullopt;
 }
@@ -152,6 +152,9 @@ constexpr std::array kWays = {
     Way{"hanger-fits", choose_fixing},
     Way{"fixings-in-stock", choose_fixing},
     Way{"cable-zones", choose_fixing},
+    Way{"fixing-suits-wall", choose_fixing},
+    Way{"no-holes", choose_fixing},
+    Way{"earthquake", choose_fixing},
     Way{"datum-in-sight", other_corner},
     Way{"tape-reach", other_corner},
 };

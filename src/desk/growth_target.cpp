@@ -15,7 +15,8 @@ std::vector<wall::Target> possible_targets(const wall::Project& project) {
     for (const wall::Furniture& furniture : project.room.furniture)
         targets.emplace_back(furniture.id);
     for (const wall::Fixture& fixture : project.room.fixtures)
-        targets.emplace_back(fixture.id);
+        if (!fixture.other_side)
+            targets.emplace_back(fixture.id);
     for (const WallCorner corner : {WallCorner::top_left, WallCorner::top_right,
                                     WallCorner::bottom_left, WallCorner::bottom_right})
         targets.emplace_back(corner);

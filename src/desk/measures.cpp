@@ -37,7 +37,8 @@ std::vector<Rect<Wall>> neighbours(const Project& project,
     for (const wall::Furniture& one : project.room.furniture)
         all.push_back(one.place);
     for (const wall::Fixture& one : project.room.fixtures)
-        all.push_back(one.place);
+        if (!one.other_side)
+            all.push_back(one.place);
     return all;
 }
 

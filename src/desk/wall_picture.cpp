@@ -7,23 +7,31 @@ namespace wallwright::desk {
 
 namespace {
 
-draw::ElevationOptions options_for(const Session& session, Step step, double scale) {
+draw::ElevationOptions options_for(const Session& session, Step step, double scale,
+                                   const HangLayers& layers) {
+    const bool hangs = step == Step::hang;
     draw::ElevationOptions options;
     options.scale = scale;
     options.picture_folder = session.picture_folder();
     options.dimensions = step != Step::pieces;
-    options.fixings = step == Step::hang;
-    options.zones = step == Step::room || step == Step::hang;
-    options.letters = step == Step::pieces || step == Step::hang;
+    options.marks = hangs && layers.marks;
+    options.fixings = hangs && layers.fixings;
+    options.loads = hangs && layers.loads;
+    options.zones = step == Step::room || (hangs && layers.zones);
+    options.studs = step == Step::room || (hangs && layers.studs);
+    options.letters = step == Step::pieces || hangs;
     return options;
 }
 
 }  // namespace
 
-bool refresh(WallPicture& picture, const Session& session, Step step, double scale) {
-    if (picture.version == session.version() && picture.scale == scale && picture.step == step)
+bool refresh(WallPicture& picture, const Session& session, Step step, double scale,
+             const HangLayers& layers) {
+    const bool other_layers = step == Step::hang && picture.layers != layers;
+    if (picture.version == session.version() && picture.scale == scale && picture.step == step &&
+        !other_layers)
         return false;
-    const draw::ElevationOptions options = options_for(session, step, scale);
+    const draw::ElevationOptions options = options_for(session, step, scale, layers);
     picture.drawing = draw::elevation(session.project(), session.assessment(), options);
     picture.waiting.clear();
     for (const auto& [piece, place] :
@@ -32,6 +40,7 @@ bool refresh(WallPicture& picture, const Session& session, Step step, double sca
     picture.version = session.version();
     picture.scale = scale;
     picture.step = step;
+    picture.layers = layers;
     return true;
 }
 
@@ -40,7 +49,8 @@ geometry::Rect<geometry::Wall> extent_of(const WallPicture& picture, const Sessi
     geometry::Rect<geometry::Wall> extent = picture.drawing.extent;
     if (picture.step != Step::arrange)
         return extent;
-    const draw::ElevationOptions options = options_for(session, picture.step, picture.scale);
+    const draw::ElevationOptions options =
+        options_for(session, picture.step, picture.scale, picture.layers);
     const auto take = [&](const wall::Project& other) {
         const rules::Assessment assessment = rules::assess(other, session.catalogue());
         extent = hull(extent, draw::elevation(other, assessment, options).extent);

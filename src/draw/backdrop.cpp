@@ -2,6 +2,7 @@
 
 #include "draw/paths.h"
 #include "draw/tint.h"
+#include "draw/wall_inside.h"
 
 #include <algorithm>
 #include <iterator>
@@ -100,6 +101,11 @@ void add_wall(Board& board) {
     board.add(polygon(outline.corners, {board.plate, std::nullopt}));
     if (board.options.zones)
         add_zones(board);
+    if (board.options.studs)
+        add_studs(board);
+    if (board.options.zones)
+        add_other_side(board);
+    add_rail(board);
     add_skirting(board, floor_line(outline));
     board.add(polygon(outline.corners, {std::nullopt, Stroke{{Ink::outline}, 0.35}}));
 }

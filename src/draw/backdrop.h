@@ -7,7 +7,8 @@
 
 namespace wallwright::draw {
 
-/// The wall's colour, its outline, the skirting and, where asked, the cable zones.
+/// The wall's colour, its outline, skirting and picture rail and, where asked, the cable zones and
+/// what is inside the wall.
 void add_wall(Board& board);
 /// The floor as a section through it, from under the wall to `right` and down to `bottom`, mm.
 struct FloorReach {

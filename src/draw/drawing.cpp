@@ -1,5 +1,7 @@
 #include "draw/drawing.h"
 
+#include "draw/placed.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -8,45 +10,7 @@ namespace wallwright::draw {
 
 namespace {
 
-using geometry::Page;
 using geometry::Rect;
-using geometry::Wall;
-using ToPage = geometry::Transform<Wall, Page>;
-
-Path<Page> placed(const Path<Wall>& path, const ToPage& to_page) {
-    Path<Page> on_page{to_page(path.start), {}, path.closed, path.fill, path.stroke};
-    on_page.steps.reserve(path.steps.size());
-    for (const Step<Wall>& step : path.steps) {
-        Step<Page> mapped{to_page(step.to), std::nullopt};
-        if (step.controls)
-            mapped.controls = {to_page(step.controls->first), to_page(step.controls->second)};
-        on_page.steps.push_back(mapped);
-    }
-    return on_page;
-}
-
-Hatch<Page> placed(const Hatch<Wall>& hatch, const ToPage& to_page) {
-    Hatch<Page> on_page{{}, hatch.paint, hatch.spacing};
-    for (const std::vector<Point<Wall>>& area : hatch.areas) {
-        std::vector<Point<Page>>& corners = on_page.areas.emplace_back();
-        for (const Point<Wall> corner : area)
-            corners.push_back(to_page(corner));
-    }
-    return on_page;
-}
-
-Text<Page> placed(const Text<Wall>& text, const ToPage& to_page) {
-    return {to_page(text.at), text.text, text.size,   text.paint,
-            text.align,       text.bold, text.upward, text.plate};
-}
-
-Image<Page> placed(const Image<Wall>& image, const ToPage& to_page) {
-    return {to_page(image.place), image.file, image.instead};
-}
-
-Shadow<Page> placed(const Shadow<Wall>& shadow, const ToPage& to_page) {
-    return {to_page(shadow.of), to_page.scale * shadow.depth};
-}
 
 /// To 0.01, never "-0.00".
 std::string number(double value) {
@@ -142,13 +106,9 @@ std::string text_of(const Drawing<Space>& drawing) {
 
 }  // namespace
 
-PageDrawing placed_on_page(const WallDrawing& drawing, const ToPage& to_page) {
-    PageDrawing on_page{to_page(drawing.extent), {}};
-    on_page.shapes.reserve(drawing.shapes.size());
-    for (const Shape<Wall>& shape : drawing.shapes)
-        on_page.shapes.push_back(std::visit(
-            [&to_page](const auto& one) { return Shape<Page>(placed(one, to_page)); }, shape));
-    return on_page;
+PageDrawing placed_on_page(const WallDrawing& drawing,
+                           const geometry::Transform<geometry::Wall, geometry::Page>& to_page) {
+    return placed(drawing, to_page);
 }
 
 std::string to_text(const WallDrawing& drawing) {

@@ -4,11 +4,14 @@
 #include "draw/fixing_lines.h"
 #include "draw/framed.h"
 #include "draw/inner_measures.h"
+#include "draw/load_bars.h"
 #include "draw/measures.h"
+#include "draw/off_level.h"
 #include "draw/paths.h"
 #include "draw/stage_shown.h"
 #include "draw/tint.h"
 #include "draw/waiting.h"
+#include "draw/wall_inside.h"
 #include "draw/wished.h"
 
 #include <algorithm>
@@ -34,11 +37,18 @@ void add_notes(Board& board) {
         add_hidden_fixings(board);
     if (board.options.letters)
         add_letters(board);
-    if (board.options.fixings)
+    if (board.options.loads)
+        add_load_bars(board);
+    if (board.options.marks)
         add_marks(board);
     add_wished_notes(board);
-    if (board.options.dimensions)
+    if (board.options.marks)
+        add_datum_edges(board);
+    if (board.options.dimensions) {
         add_inner_measures(board);
+        add_off_level(board);
+    }
+    add_names_inside(board);
     add_stage_label(board);
 }
 
@@ -53,6 +63,10 @@ WallDrawing finished(Board board) {
 wall::Project only(wall::Project project, const spacing::Group& group) {
     project.room.furniture.clear();
     project.room.fixtures.clear();
+    project.room.studs.reset();
+    project.room.rail.reset();
+    project.datum.floor.reset();
+    project.datum.ceiling.reset();
     for (wall::Piece& piece : project.pieces)
         if (std::find(group.pieces.begin(), group.pieces.end(), piece.id) == group.pieces.end())
             piece.state = wall::PieceState::waiting;
@@ -96,6 +110,8 @@ WallDrawing group_detail(const wall::Project& project, const rules::Assessment& 
     if (options.dimensions)
         add_own_measures(board);
     add_height_lines(board);
+    if (board.options.fixings)
+        add_from_rail(board);
     add_pieces(board);
     add_notes(board);
     return finished(std::move(board));
@@ -128,6 +144,8 @@ WallDrawing elevation(const wall::Project& project, const rules::Assessment& ass
     add_height_lines(board);
     add_furnishings(board);
     add_stage_outlines(board);
+    if (board.options.fixings)
+        add_from_rail(board);
     add_pieces(board);
     add_waiting(board, waiting);
     add_notes(board);

@@ -21,9 +21,11 @@ struct ElevationOptions {
     double scale = 0.05;  ///< mm on paper for one mm of wall: 0.05 is 1:20. Labels are kept apart
                           ///< for this scale.
     bool dimensions = true;  ///< Chains of gaps, heights, widths, the centre line.
-    bool fixings =
-        true;           ///< Marks as crosses with their numbers, strips and cords as hidden lines.
-    bool zones = true;  ///< Cable zones hatched.
+    bool fixings = true;     ///< Strips, hooks, cords and what hangs from a rail as hidden lines.
+    bool marks = true;       ///< As crosses with their numbers.
+    bool zones = true;       ///< Cable zones hatched.
+    bool studs = true;       ///< Where they should be, as hidden lines with their centres.
+    bool loads = false;      ///< On each piece a bar: how much of its fixings' rating is in use.
     bool waiting = true;  ///< Waiting pieces stand in a band of floor below the wall, at its scale.
     bool letters = true;  ///< Each piece with its letter (draw/letters.h).
     bool pictures = true;             ///< The prints' own pictures; otherwise flat colour.

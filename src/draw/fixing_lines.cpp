@@ -1,6 +1,7 @@
 #include "draw/fixing_lines.h"
 
 #include "draw/dimensions.h"
+#include "draw/hidden_lines.h"
 #include "draw/letters.h"
 #include "draw/paths.h"
 #include "rules/scene.h"
@@ -14,7 +15,6 @@ namespace {
 using geometry::Rect;
 using geometry::Wall;
 
-const Stroke kHidden{{Ink::hidden}, 0.18, LineType::dashed};
 /// Under hidden lines and crosses, so that they show on a dark frame.
 const Stroke kHalo{{Ink::paper, {}, 0.75}, 0.5};
 
@@ -27,23 +27,12 @@ constexpr double kLetterSize = 1.8;  // mm on paper
 constexpr double kRingAir = 1.5;     // mm on paper that a ring leaves free on its piece
 constexpr double kNumberAir = 0.7;   // mm on paper between a cross and its number
 
-void add_hidden(Board& board, Path<Wall> path) {
-    path.stroke = kHalo;
-    board.add(path);
-    path.stroke = kHidden;
+/// On a halo, whatever the frame's colour.
+void add_on_halo(Board& board, Path<Wall> path) {
+    Path<Wall> halo = path;
+    halo.stroke = kHalo;
+    board.add(std::move(halo));
     board.add(std::move(path));
-}
-
-/// From ring to ring over the hooks, which `points` are.
-void add_cord(Board& board, const hanging::Hanging& hanging, const Rect<Wall>& place,
-              const wall::Hanger& hanger) {
-    const double across = hanger.ring_spacing.value_or(0) / 2;
-    const double rings = place.max.y - hanger.drop.value_or(0);
-    std::vector<Point<Wall>> points{{place.centre().x - across, rings}};
-    for (const hanging::Fixing& fixing : hanging.fixings)
-        points.push_back(fixing.at);
-    points.push_back({place.centre().x + across, rings});
-    add_hidden(board, lines(points, kHidden));
 }
 
 /// Beside the cross, at a corner toward the piece's middle and at a hook away from it; then on its
@@ -144,19 +133,32 @@ void add_number(Board& board, const hanging::Mark& mark, const std::vector<wall:
     }
 }
 
+/// What of a line down the wall is above all pieces that hang before it.
+Rect<Wall> part_in_sight(const Board& board, const Path<Wall>& path) {
+    Rect<Wall> part{path.start, path.start};
+    for (const Step<Wall>& step : path.steps)
+        part = hull(part, Rect<Wall>{step.to, step.to});
+    part = part.grown(board.on_wall(0.2));
+    for (const wall::Placed& one : wall::placed_pieces(board.project))
+        if (geometry::overlaps(one.place, part))
+            part.min.y = std::min(part.max.y, std::max(part.min.y, one.place.top()));
+    return part;
+}
+
 }  // namespace
 
+void add_from_rail(Board& board) {
+    for (const hanging::Hanging& hanging : board.assessment.hangings)
+        for (Path<Wall>& path : fixing_lines_of(board.project, hanging).seen) {
+            board.room.take(part_in_sight(board, path));
+            add_on_halo(board, std::move(path));
+        }
+}
+
 void add_hidden_fixings(Board& board) {
-    for (const hanging::Hanging& hanging : board.assessment.hangings) {
-        const wall::Piece* piece = wall::find(board.project, hanging.piece);
-        const auto place = piece == nullptr ? std::nullopt : wall::place_of(board.project, *piece);
-        if (!place)
-            continue;
-        for (const hanging::Fixing& fixing : hanging.fixings)
-            add_hidden(board, box(hanging::covered_by(fixing), {}));
-        if (hanging.cord && !hanging.fixings.empty())
-            add_cord(board, hanging, *place, hanging::complete(piece->hanger, place->size()));
-    }
+    for (const hanging::Hanging& hanging : board.assessment.hangings)
+        for (Path<Wall>& path : fixing_lines_of(board.project, hanging).hidden)
+            add_on_halo(board, std::move(path));
 }
 
 void add_marks(Board& board) {
@@ -173,6 +175,30 @@ void add_ringed(Board& board, Point<Wall> at, const std::string& letter, bool fi
     board.add(circle(at, radius, {Paint{filled ? Ink::accent : Ink::paper}, ring}));
     board.add(letter_text(board, at, letter, filled ? Ink::paper : Ink::accent));
     board.room.take(Rect<Wall>{at, at}.grown(radius));
+}
+
+void add_datum_edges(Board& board) {
+    const auto place = wall::datum_place(board.project);
+    if (!place)
+        return;
+    const bool from_left = board.project.datum.side == wall::DatumSide::left;
+    const double x = from_left ? place->left() : place->right();
+    const double past = board.on_wall(2);
+    const Stroke edge{{Ink::mark}, 0.5};
+    board.add(line<Wall>({place->left() - past, place->top()},
+                         {place->right() + past, place->top()}, edge));
+    board.add(line<Wall>({x, place->bottom() - past}, {x, place->top() + past}, edge));
+    const double air = board.on_wall(1);
+    const double over = place->top() + air;
+    const double under = place->top() - air - board.on_wall(kLetterSize);
+    std::vector<Text<Wall>> choices;
+    for (const double y : {over, under})
+        for (const auto& [at, align] : {std::pair(place->left() + air, Align::left),
+                                        std::pair(place->right() - air, Align::right)})
+            choices.push_back(label_on(board, {at, y}, "marks from these edges", align));
+    for (Text<Wall>& choice : choices)
+        choice.paint.ink = Ink::mark;
+    board.add_first_free(choices);
 }
 
 void add_letters(Board& board) {

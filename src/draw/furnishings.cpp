@@ -28,7 +28,8 @@ constexpr Silhouette kFurniture[] = {
 constexpr Silhouette kFixtures[] = {
     {silhouettes::door, {0xF3, 0xF0, 0xE8}},         {silhouettes::window, {0xF5, 0xF4, 0xF0}},
     {silhouettes::radiator, {0xF4, 0xF3, 0xEF}},     {silhouettes::socket, {0xFD, 0xFC, 0xFA}},
-    {silhouettes::light_switch, {0xFD, 0xFC, 0xFA}}, {silhouettes::plain_box, {0xEE, 0xEB, 0xE4}},
+    {silhouettes::light_switch, {0xFD, 0xFC, 0xFA}}, {silhouettes::basin, {0xFB, 0xFB, 0xF8}},
+    {silhouettes::plain_box, {0xEE, 0xEB, 0xE4}},
 };
 
 static_assert(std::size(kFurniture) == std::size(wall::Names<wall::FurnitureType>::values));
@@ -54,6 +55,8 @@ void add_furniture(Shapes& shapes, const wall::Furniture& furniture) {
 }
 
 void add_fixture(Shapes& shapes, const wall::Fixture& fixture) {
+    if (fixture.other_side)
+        return;
     const Silhouette& silhouette = kFixtures[static_cast<std::size_t>(fixture.type)];
     silhouette.draw(shapes, fixture.place, silhouette.usual);
     if (fixture.type == wall::FixtureType::other)

@@ -102,6 +102,9 @@ double datum_height(const Board& board) {
             return board.wall.max.y;
         case wall::DatumHeight::level_line:
             return board.project.datum.level_line;
+        case wall::DatumHeight::piece:
+            if (const auto place = wall::datum_place(board.project))
+                return place->top();
     }
     return 0;
 }

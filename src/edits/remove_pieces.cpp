@@ -26,6 +26,16 @@ void drop_left_over(std::vector<T>& parts, const std::vector<Piece>& before,
     });
 }
 
+/// Of a piece that is gone.
+void measure_from_the_floor_instead(Project& project) {
+    wall::Datum& datum = project.datum;
+    if (!datum.piece || wall::find(project, *datum.piece) != nullptr)
+        return;
+    datum.piece.reset();
+    if (datum.height == wall::DatumHeight::piece)
+        datum.height = wall::DatumHeight::floor;
+}
+
 }  // namespace
 
 Result<Project> without_mount(Project project, const PieceId& id) {
@@ -51,6 +61,7 @@ Result<Project> remove_pieces(Project project, PieceIds ids) {
     drop_left_over<&Piece::frame>(project.frames, before, project.pieces);
     drop_left_over<&Piece::mount>(project.mounts, before, project.pieces);
     drop_loose_blanks(project);
+    measure_from_the_floor_instead(project);
     return sound(std::move(project));
 }
 

@@ -12,12 +12,26 @@ Result<wall::Project> set_stock(wall::Project project, const wall::FixingTypeId&
     std::vector<Stock>& stock = project.stock;
     auto line = std::ranges::find(stock, type, &Stock::fixing);
     if (line == stock.end())
-        line = stock.insert(line, {type, 0, {}});
+        line = stock.insert(line, Stock{type, 0});
     line->count = count;
+    const bool says_nothing = count == 0 && !line->pack && !line->price;
     // Other lines of the same type would be added to this one.
-    const auto rest = count == 0 ? line : line + 1;
+    const auto rest = says_nothing ? line : line + 1;
     const auto gone = std::ranges::remove(rest, stock.end(), type, &Stock::fixing);
     stock.erase(gone.begin(), gone.end());
+    return sound(std::move(project));
+}
+
+Result<wall::Project> set_pack(wall::Project project, const wall::FixingTypeId& type,
+                               std::optional<int> pack, std::optional<double> price) {
+    std::vector<Stock>& stock = project.stock;
+    auto line = std::ranges::find(stock, type, &Stock::fixing);
+    if (line == stock.end())
+        line = stock.insert(line, Stock{type, 0});
+    line->pack = pack;
+    line->price = price;
+    if (line->count == 0 && !pack && !price)
+        stock.erase(line);
     return sound(std::move(project));
 }
 

@@ -32,6 +32,7 @@ Size usual_size(FixtureType type) {
         {1000, 600},   // radiator
         {86, 86},      // socket
         {86, 86},      // switch
+        {550, 450},    // basin, with its upstand
         {300, 300},    // other
     };
     static_assert(std::size(kSizes) == std::size(wall::Names<FixtureType>::values));
@@ -45,6 +46,7 @@ double usual_height(FixtureType type) {
         120,   // radiator
         300,   // socket
         1050,  // switch
+        500,   // basin
         1000,  // other
     };
     static_assert(std::size(kHeights) == std::size(wall::Names<FixtureType>::values));

@@ -86,6 +86,7 @@ bool is_measured(const Hanger& hanger) {
         case HangerType::sawtooth:
             return hanger.drop.has_value();
         case HangerType::two_rings:
+        case HangerType::keyholes:
             return hanger.drop && hanger.ring_spacing;
         case HangerType::cord_one_hook:
         case HangerType::cord_two_hooks:
@@ -105,6 +106,7 @@ Result<Bearing> bearing_of(const Hanger& complete_hanger, Size outside, units::N
         case HangerType::sawtooth:
             return Bearing{{{outside.width / 2, *hanger.drop}}, std::nullopt};
         case HangerType::two_rings:
+        case HangerType::keyholes:
             return Bearing{pair_about_middle(outside, *hanger.ring_spacing, *hanger.drop),
                            std::nullopt};
         case HangerType::cord_one_hook:

@@ -3,6 +3,8 @@
 #include "hanging/choice.h"
 #include "hanging/hanger_fit.h"
 #include "hanging/load_check.h"
+#include "hanging/stud_near.h"
+#include "hanging/supply.h"
 
 #include <fmt/format.h>
 
@@ -43,7 +45,7 @@ std::optional<Offer> own_choice(const Job& job, const wall::Catalogue& catalogue
              hanging);
         return std::nullopt;
     }
-    if (!goes_with(job.hanger.type, type->kind)) {
+    if (!goes_with(job.hanger.type, *type)) {
         stop(job, kHangerFits,
              fmt::format("its fixing ({}) does not go with the hanger \"{}\" on its back; change "
                          "one of them",
@@ -54,28 +56,32 @@ std::optional<Offer> own_choice(const Job& job, const wall::Catalogue& catalogue
     return offer_of(job, *type);
 }
 
-std::optional<Offer> chosen(const Job& job, const wall::Catalogue& catalogue, const Drawer& drawer,
-                            Hanging& hanging) {
-    if (job.piece.fixing)
-        return own_choice(job, catalogue, hanging);
-    auto offer = choose(job, catalogue, drawer);
-    if (!offer)
-        stop(job, kWeightWithinRating,
-             fmt::format(
-                 "the catalogue has no fixing for the hanger \"{}\"; add one with its rated load",
-                 name_of(job.hanger.type)),
-             hanging);
-    return offer;
+/// The person's choice alone, or all that may be chosen; empty, with a finding, where nothing can.
+std::vector<Offer> offers_for(const Job& job, const wall::Catalogue& catalogue, Hanging& hanging) {
+    if (job.piece.fixing) {
+        auto own = own_choice(job, catalogue, hanging);
+        return own ? std::vector<Offer>{std::move(*own)} : std::vector<Offer>{};
+    }
+    if (job.piece.state != wall::PieceState::planned) {
+        if (auto offer = choose(job, catalogue, Drawer({})))
+            return {std::move(*offer)};
+    } else if (Choices choices = choices_of(job, catalogue); !choices.offers.empty()) {
+        return std::move(choices.offers);
+    }
+    stop(job, kWeightWithinRating,
+         fmt::format(
+             "the catalogue has no fixing for the hanger \"{}\"; add one with its rated load",
+             name_of(job.hanger.type)),
+         hanging);
+    return {};
 }
 
 void tie_cord(const Job& job, Hanging& hanging) {
     const Kilograms mass = job.mass.high;
-    const auto bearing = bearing_of(job.hanger, job.place.size(), weight_of(mass));
-    if (!bearing || !bearing->cord)
-        return;
-    hanging.cord = bearing->cord;
-    hanging.cord_breaking_needed =
-        job.project.style.cord_margin * std::max(mass, mass_with_weight(bearing->cord->tension));
+    hanging.cord = job.bearing->cord;
+    if (hanging.cord)
+        hanging.cord_breaking_needed =
+            job.project.style.cord_margin * std::max(mass, mass_with_weight(hanging.cord->tension));
 }
 
 void take_from_stock(const Job& job, Drawer& drawer, Hanging& hanging) {
@@ -97,31 +103,119 @@ void take_from_stock(const Job& job, Drawer& drawer, Hanging& hanging) {
     hanging.findings.push_back(std::move(note));
 }
 
-void put_up(const Offer& offer, Hanging& hanging) {
+/// A cord from the rail must hold the piece even where it hangs on it alone.
+void hang_on_rail(const Job& job, Hanging& hanging) {
+    const Kilograms needed = job.project.style.cord_margin * job.mass.high;
+    hanging.cord_breaking_needed = std::max(needed, hanging.cord_breaking_needed.value_or(needed));
+}
+
+void put_up(const Job& job, const Offer& offer, Hanging& hanging) {
+    const Sold sold = sold_as(job.project, *offer.type);
     hanging.fixing_title = offer.type->title;
-    hanging.fixings = offer.fixings;
+    hanging.pack = sold.pack;
+    hanging.price = sold.price;
     hanging.margin = offer.margin;
+    const std::vector<wall::Finding> wrong = check_load(job, offer);
+    hanging.findings.insert(hanging.findings.end(), wrong.begin(), wrong.end());
+    if (offer.unfit == Unfit::rail)
+        return;  // There is no place for it.
+    hanging.fixings = offer.fixings;
     hanging.top_pull = offer.top_pull;
+    if (offer.type->kind == wall::FixingKind::rail_hook)
+        hang_on_rail(job, hanging);
     for (const Fixing& fixing : offer.fixings)
         hanging.use = std::max(hanging.use, fixing.load / fixing.rated);
 }
 
-Hanging hang(const Job& job, const wall::Catalogue& catalogue, Drawer& drawer) {
-    Hanging hanging;
-    hanging.piece = job.piece.id;
-    hanging.mass = job.mass;
-    if (!check_hanger(job, hanging))
-        return hanging;
-    tie_cord(job, hanging);
-    const std::optional<Offer> offer = chosen(job, catalogue, drawer, hanging);
-    if (!offer)
-        return hanging;
-    put_up(*offer, hanging);
-    const std::vector<wall::Finding> wrong = check_load(job, *offer);
-    hanging.findings.insert(hanging.findings.end(), wrong.begin(), wrong.end());
-    take_from_stock(job, drawer, hanging);
-    return hanging;
-}
+/// Hangs all pieces of one wall.
+class Hand {
+  public:
+    Hand(const wall::Project& project, const wall::Catalogue& catalogue)
+        : project_(project),
+          catalogue_(catalogue),
+          jobs_(jobs_of(project, catalogue)),
+          offers_(jobs_.size()),
+          hangings_(jobs_.size()),
+          drawer_(project.stock) {}
+
+    std::vector<Hanging> all() {
+        for (std::size_t i = 0; i < jobs_.size(); ++i)
+            look_at(i);
+        plan();
+        give_out();
+        return std::move(hangings_);
+    }
+
+  private:
+    void look_at(std::size_t index) {
+        const Job& job = jobs_[index];
+        Hanging& hanging = hangings_[index];
+        hanging.piece = job.piece.id;
+        hanging.mass = job.mass;
+        if (!check_hanger(job, hanging))
+            return;
+        tie_cord(job, hanging);
+        offers_[index] = offers_for(job, catalogue_, hanging);
+    }
+
+    [[nodiscard]] bool takes_from_stock(std::size_t index, bool wished) const {
+        const wall::Piece& piece = jobs_[index].piece;
+        return piece.state == wall::PieceState::planned && piece.wished == wished &&
+               !offers_[index].empty();
+    }
+
+    /// A frame that nobody has yet takes nothing that another could use.
+    void plan() {
+        std::vector<Supply> supplies = supplies_of(project_, catalogue_, drawer_);
+        for (const bool wished : {false, true}) {
+            std::vector<std::size_t> pieces;
+            std::vector<std::vector<Way>> ways;
+            for (std::size_t i = 0; i < jobs_.size(); ++i) {
+                if (!takes_from_stock(i, wished))
+                    continue;
+                pieces.push_back(i);
+                ways.push_back(ways_of(jobs_[i], offers_[i], catalogue_));
+            }
+            const FixingPlan plan = plan_fixings(supplies, ways);
+            for (std::size_t i = 0; i < pieces.size(); ++i) {
+                keep_only(offers_[pieces[i]], plan.ways[i]);
+                hangings_[pieces[i]].best_known = plan.proved;
+            }
+            for (std::size_t type = 0; type < supplies.size(); ++type)
+                supplies[type].have = plan.left[type];
+        }
+    }
+
+    static void keep_only(std::vector<Offer>& offers, std::size_t chosen) {
+        Offer offer = std::move(offers[chosen]);
+        offers.clear();
+        offers.push_back(std::move(offer));
+    }
+
+    /// The heaviest are served first, so that what is short is short where it matters less.
+    void give_out() {
+        std::vector<std::size_t> order(jobs_.size());
+        std::iota(order.begin(), order.end(), 0U);
+        std::ranges::stable_sort(order, {}, [this](std::size_t i) {
+            return std::pair(jobs_[i].piece.wished, -jobs_[i].mass.high.value);
+        });
+        for (const std::size_t index : order) {
+            if (offers_[index].empty())
+                continue;
+            put_up(jobs_[index], offers_[index].front(), hangings_[index]);
+            if (auto note = stud_near(jobs_[index], catalogue_, offers_[index].front()))
+                hangings_[index].findings.push_back(std::move(*note));
+            take_from_stock(jobs_[index], drawer_, hangings_[index]);
+        }
+    }
+
+    const wall::Project& project_;
+    const wall::Catalogue& catalogue_;
+    std::vector<Job> jobs_;
+    std::vector<std::vector<Offer>> offers_;
+    std::vector<Hanging> hangings_;
+    Drawer drawer_;
+};
 
 }  // namespace
 
@@ -139,18 +233,7 @@ geometry::Rect<geometry::Wall> pierced_by(const Fixing& fixing) {
 }
 
 std::vector<Hanging> hang_all(const wall::Project& project, const wall::Catalogue& catalogue) {
-    const std::vector<Job> jobs = jobs_of(project, catalogue);
-    std::vector<std::size_t> order(jobs.size());
-    std::iota(order.begin(), order.end(), 0U);
-    // A frame that nobody has yet takes nothing from the drawer that another could use.
-    std::ranges::stable_sort(order, {}, [&jobs](std::size_t i) {
-        return std::pair(jobs[i].piece.wished, -jobs[i].mass.high.value);
-    });
-    Drawer drawer(project.stock);
-    std::vector<Hanging> hangings(jobs.size());
-    for (const std::size_t index : order)
-        hangings[index] = hang(jobs[index], catalogue, drawer);
-    return hangings;
+    return Hand(project, catalogue).all();
 }
 
 }  // namespace wallwright::hanging

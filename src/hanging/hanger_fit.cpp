@@ -60,12 +60,13 @@ class Fitting {
 
     void check_rings() {
         const double spacing = *hanger_.ring_spacing;
+        const char* rings = hanger_.type == HangerType::keyholes ? "keyholes" : "rings";
         if (spacing <= 0)
-            stop(spacing, 0, fmt::format("its rings are {} apart", say(spacing)),
+            stop(spacing, 0, fmt::format("its {} are {} apart", rings, say(spacing)),
                  "measure between them again");
         if (spacing >= outside_.width)
             stop(spacing, outside_.width,
-                 fmt::format("rings {} apart do not fit on a frame {} wide", say(spacing),
+                 fmt::format("{} {} apart do not fit on a frame {} wide", rings, say(spacing),
                              say(outside_.width)),
                  "measure between them again");
     }

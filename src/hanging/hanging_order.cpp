@@ -42,9 +42,11 @@ std::vector<std::size_t> hanging_order(const std::vector<Upcoming>& pieces) {
     std::vector<bool> hung(pieces.size(), false);
     std::vector<std::size_t> order{first_of(pieces)};
     const Point<Wall> start = pieces[order.front()].place.centre();
+    std::vector<double> from_start;
+    for (const Upcoming& piece : pieces)
+        from_start.push_back(distance(piece.place.centre(), start));
     const auto rank = [&](std::size_t i) {
-        return std::tuple(bool(hung[i]), pieces[i].stage, to_hung[i],
-                          distance(pieces[i].place.centre(), start));
+        return std::tuple(bool(hung[i]), pieces[i].stage, to_hung[i], from_start[i]);
     };
     while (order.size() < pieces.size()) {
         const std::size_t last = order.back();

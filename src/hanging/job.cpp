@@ -6,10 +6,20 @@ namespace wallwright::hanging {
 
 std::vector<Job> jobs_of(const wall::Project& project, const wall::Catalogue& catalogue) {
     std::vector<Job> jobs;
-    for (const wall::Piece& piece : project.pieces)
-        if (const auto place = place_of(project, piece))
-            jobs.push_back({project, piece, *place, weigh(project, catalogue, piece),
-                            complete(piece.hanger, place->size())});
+    for (const wall::Piece& piece : project.pieces) {
+        const auto place = place_of(project, piece);
+        if (!place)
+            continue;
+        Job job{project,
+                piece,
+                *place,
+                weigh(project, catalogue, piece),
+                complete(piece.hanger, place->size()),
+                {}};
+        if (auto bearing = bearing_of(job.hanger, place->size(), weight_of(job.mass.high)))
+            job.bearing = std::move(*bearing);
+        jobs.push_back(std::move(job));
+    }
     return jobs;
 }
 

@@ -11,7 +11,8 @@ struct Job {
     const wall::Piece& piece;
     geometry::Rect<geometry::Wall> place;
     PieceMass mass;
-    wall::Hanger hanger;  ///< With all its measures.
+    wall::Hanger hanger;             ///< With all its measures.
+    std::optional<Bearing> bearing;  ///< None where the hanger cannot hold the piece.
 };
 
 /// A job for every piece with a place, in the project's order.

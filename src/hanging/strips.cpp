@@ -62,6 +62,24 @@ Newtons top_pull(Newtons weight, double x, double h) {
     return (x / h) * weight;
 }
 
+std::vector<Share> shares_of(const std::vector<BackPoint>& middles, geometry::Size outside) {
+    const auto count = static_cast<double>(middles.size());
+    BackPoint centre;
+    for (const BackPoint& middle : middles)
+        centre = {centre.across + middle.across / count, centre.down + middle.down / count};
+    double spread = 0;
+    for (const BackPoint& middle : middles)
+        spread +=
+            std::pow(middle.across - centre.across, 2) + std::pow(middle.down - centre.down, 2);
+    const double off = outside.width / 2 - centre.across;
+    const double turn = spread > 0 ? off / spread : 0;
+    std::vector<Share> shares;
+    for (const BackPoint& middle : middles)
+        shares.push_back({1 / count + turn * (middle.across - centre.across),
+                          -turn * (middle.down - centre.down)});
+    return shares;
+}
+
 std::vector<BackPoint> lay_out(int pairs, geometry::Size footprint, const FrameBack& back) {
     const double inset = inset_of(footprint, back);
     const std::vector<double> across = columns(footprint, back, inset);

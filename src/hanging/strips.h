@@ -21,6 +21,18 @@ int pairs_needed(Kilograms mass, Kilograms rated, double margin);
 /// moments about the lower edge.
 Newtons top_pull(Newtons weight, double x, double h);
 
+/// The part of the weight that one strip bears along the wall.
+struct Share {
+    double down = 0;
+    double right = 0;
+};
+
+/// Of strips with their middles at these points, as a stiff frame on equal, yielding fastenings
+/// hands its weight to them: even shares where they lie about its middle, and a turn about their
+/// own middle where they do not (the elastic method for groups of bolts out of line with their
+/// load: textbooks of steel construction, from memory).
+std::vector<Share> shares_of(const std::vector<BackPoint>& middles, geometry::Size outside);
+
 /// The back of a frame as a strip meets it.
 struct FrameBack {
     geometry::Size outside;     ///< mm, as the piece hangs.

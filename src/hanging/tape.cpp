@@ -30,4 +30,17 @@ double mark_error(wall::TapeClass tape, double length_mm) {
     return std::hypot(tape_error(tape, length_mm, true), kPencilStroke);
 }
 
+double level_error(const wall::HangingStyle& style, double run_mm) {
+    return style.level_error * std::abs(run_mm) / 1000;
+}
+
+ChainError chain_error(std::span<const double> links) {
+    ChainError chain;
+    for (const double link : links) {
+        chain.likely = std::hypot(chain.likely, link);
+        chain.worst += link;
+    }
+    return chain;
+}
+
 }  // namespace wallwright::hanging

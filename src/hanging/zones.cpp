@@ -1,5 +1,6 @@
 #include "hanging/zones.h"
 
+#include "hanging/in_wall.h"
 #include "hanging/outline_edges.h"
 
 #include <fmt/format.h>
@@ -90,8 +91,11 @@ class Planner {
 };
 
 std::string called(const Fixture& fixture) {
-    const std::string type(name_of(fixture.type));
-    return fixture.title.empty() ? type : fmt::format("{} \"{}\"", type, fixture.title);
+    const std::string_view type = name_of(fixture.type);
+    const std::string_view behind = fixture.other_side ? " in the room behind" : "";
+    if (fixture.title.empty())
+        return fmt::format("{}{}", type, behind);
+    return fmt::format("{} \"{}\"{}", type, fixture.title, behind);
 }
 
 enum class InLine { upright, upright_and_level };
@@ -99,7 +103,7 @@ enum class InLine { upright, upright_and_level };
 void in_line_with_accessories(const wall::Room& room, InLine ways, std::string_view source,
                               Planner& plan) {
     for (const Fixture& fixture : room.fixtures) {
-        if (!is_accessory(fixture.type))
+        if (!shows_cables(room, fixture))
             continue;
         const std::string name = called(fixture);
         const Rect<Wall>& place = fixture.place;
@@ -136,7 +140,8 @@ void german(const wall::Room& room, Planner& plan) {
     // A door has its zone at the lock, or on both sides when it is double; which one it is, is not
     // recorded.
     for (const Fixture& fixture : room.fixtures)
-        if (fixture.type == FixtureType::door || fixture.type == FixtureType::window)
+        if (!fixture.other_side &&
+            (fixture.type == FixtureType::door || fixture.type == FixtureType::window))
             beside(fixture.place.left(), fixture.place.right(), "the " + called(fixture));
     // Cables reach what lies outside the zones upright from the nearest level one (from memory of
     // the standard).
@@ -144,6 +149,10 @@ void german(const wall::Room& room, Planner& plan) {
 }
 
 }  // namespace
+
+bool shows_cables(const wall::Room& room, const wall::Fixture& fixture) {
+    return is_accessory(fixture.type) && is_in_wall(room, fixture);
+}
 
 std::vector<Zone> cable_zones(const wall::Room& room) {
     Planner plan(room);

@@ -1,6 +1,8 @@
 #include "pages/elevation_style.h"
 
+#include "hanging/datum_label.h"
 #include "pages/legend.h"
+#include "pages/stop_notes.h"
 
 #include <fmt/format.h>
 
@@ -9,6 +11,8 @@
 namespace wallwright::pages {
 
 namespace {
+
+constexpr double kStopHeight = 6;  // mm
 
 SheetStyle bare_style(const SheetOptions& options) {
     SheetStyle style;
@@ -33,7 +37,7 @@ SheetStyle elevation_style(const ElevationJob& job, const std::string& drawing_n
         {"drawing", drawing_name},
         {"scale", fmt::format("1:{}", denominator)},
         {"lengths in", std::string(units::name_of(job.project.unit))},
-        {"marks from", datum_words(job.project)},
+        {"marks from", hanging::datum_label(job.project)},
         {"hung, planned, waiting",
          fmt::format("{}, {}, {}", count(wall::PieceState::hung), count(wall::PieceState::planned),
                      count(wall::PieceState::waiting))}};
@@ -48,9 +52,11 @@ draw::ElevationOptions drawing_options(const ElevationJob& job, double denominat
     return options;
 }
 
-Area elevation_area(const SheetOptions& options) {
-    Area area = content_of(bare_style(options));
+Area elevation_area(const ElevationJob& job) {
+    Area area = content_of(bare_style(job.options));
     area.max.y -= kLegendHeight;
+    if (!short_stop_words(job.project, job.assessment).empty())
+        area.min.y += kStopHeight;
     return area;
 }
 
@@ -60,9 +66,13 @@ draw::PageDrawing elevation_sheet(
     draw::PageDrawing sheet = blank_sheet(elevation_style(job, drawing_name, scaled.denominator));
     const draw::PageDrawing placed = draw::placed_on_page(scaled.drawing, to_page);
     sheet.shapes.insert(sheet.shapes.end(), placed.shapes.begin(), placed.shapes.end());
-    const Area area = elevation_area(job.options);
+    const Area area = elevation_area(job);
+    if (const std::string stop = short_stop_words(job.project, job.assessment); !stop.empty())
+        add_stop_line(sheet.shapes, {area.min.x, area.min.y - kStopHeight + 4}, stop, {2.5, true},
+                      area.width());
     add_legend(sheet.shapes, {area.min.x, area.max.y + kLegendHeight - 1}, area.width(),
-               std::ranges::any_of(job.project.pieces, &wall::Piece::wished));
+               {std::ranges::any_of(job.project.pieces, &wall::Piece::wished),
+                job.project.room.studs.has_value()});
     return sheet;
 }
 

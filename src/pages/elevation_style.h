@@ -21,8 +21,8 @@ SheetStyle elevation_style(const ElevationJob& job, const std::string& drawing_n
 /// Everything shown, for a scale; the waiting pieces below the wall or not at all.
 draw::ElevationOptions drawing_options(const ElevationJob& job, double denominator, bool waiting);
 
-/// Landscape, above the line with the legend.
-Area elevation_area(const SheetOptions& options);
+/// Landscape, above the line with the legend and under the one that names pieces with a stop.
+Area elevation_area(const ElevationJob& job);
 /// A sheet with the legend at its foot and the drawing where the transform puts it.
 draw::PageDrawing elevation_sheet(
     const ElevationJob& job, const std::string& drawing_name, const Scaled& scaled,

@@ -63,28 +63,37 @@ void add_centre_line(Shapes& shapes, Spot at) {
         at, {at.x + 7, at.y}, draw::Stroke{{Ink::accent}, 0.25, draw::LineType::long_dash_dotted}));
 }
 
+void add_stud(Shapes& shapes, Spot at) {
+    const draw::Stroke edge{{Ink::hidden, {}, 0.55}, 0.18, draw::LineType::dashed};
+    const draw::Stroke centre{{Ink::hidden, {}, 0.55}, 0.18, draw::LineType::long_dash_dotted};
+    for (const double off : {-1.1, 1.1})
+        shapes.emplace_back(draw::line<Page>({at.x, at.y + off}, {at.x + 6.5, at.y + off}, edge));
+    shapes.emplace_back(draw::line<Page>(at, {at.x + 6.5, at.y}, centre));
+}
+
 struct Sign {
     void (*add)(Shapes&, Spot);
     const char* words;
-    bool for_wished = false;  ///< Shown only where there are such frames.
+    bool Explained::*only_for = nullptr;  ///< Shown only where there is such a thing.
 };
 
 constexpr Sign kSigns[] = {
     {add_planned, "planned"},
     {add_hung, "hangs or waits"},
-    {add_wished, "not bought yet", true},
+    {add_wished, "not bought yet", &Explained::wished},
     {add_mark, "pencil mark, numbered as in the table"},
     {add_hidden, "strip, hook or cord behind the frame"},
+    {add_stud, "stud in the wall", &Explained::studs},
     {add_hatch, "cables may run here"},
     {add_centre_line, "centre line"},
 };
 
 }  // namespace
 
-void add_legend(Shapes& shapes, Spot at, double width, bool wished) {
+void add_legend(Shapes& shapes, Spot at, double width, const Explained& explained) {
     double x = at.x;
     for (const Sign& sign : kSigns) {
-        if (sign.for_wished && !wished)
+        if (sign.only_for != nullptr && !(explained.*sign.only_for))
             continue;
         const double words = text_width(sign.words, kWords.size, kWords.bold);
         if (x + kSignWidth + words > at.x + width)

@@ -1,32 +1,29 @@
 #include "pages/marks_csv.h"
 
+#include "pages/csv_line.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace wallwright::pages {
 
-std::string csv_line(const std::vector<std::string>& fields) {
-    std::string line;
-    for (const std::string& field : fields) {
-        if (!line.empty() || &field != &fields.front())
-            line += ',';
-        if (field.find_first_of(",\"\r\n") == std::string::npos) {
-            line += field;
-            continue;
-        }
-        line += '"';
-        for (const char c : field)
-            line += c == '"' ? std::string("\"\"") : std::string(1, c);
-        line += '"';
-    }
-    return line + "\r\n";
+namespace {
+
+bool is_on_rail(const hanging::Mark& mark) {
+    return mark.kind == hanging::MarkKind::rail;
 }
+
+}  // namespace
 
 std::string marks_csv(const wall::Project& project, const hanging::MarksTable& table) {
     const bool staged = hanging::has_stages(table);
     std::vector<std::string> head = {"mark",  "piece",           "what",       "across_mm",
                                      "up_mm", "across_error_mm", "up_error_mm"};
+    const bool on_rail = std::ranges::any_of(table.marks, is_on_rail);
+    if (on_rail)
+        head.emplace_back("cord_mm");
     if (staged)
         head.emplace_back("stage");
     std::string text = csv_line(head);
@@ -38,6 +35,8 @@ std::string marks_csv(const wall::Project& project, const hanging::MarksTable& t
                                          fmt::format("{:.2f}", mark.up),
                                          fmt::format("{:.2f}", mark.across_error),
                                          fmt::format("{:.2f}", mark.up_error)};
+        if (on_rail)
+            line.push_back(is_on_rail(mark) ? fmt::format("{:.2f}", mark.cord) : "");
         if (staged)
             line.push_back(mark.stage > 0 ? std::to_string(mark.stage) : "");
         text += csv_line(line);

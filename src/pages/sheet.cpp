@@ -23,6 +23,8 @@ constexpr double kAboveBlock = 2;
 const draw::Stroke kBlockLine{{Ink::outline}, 0.25};
 
 Area page_of(const SheetStyle& style) {
+    if (style.size)
+        return Area::at({0, 0}, *style.size);
     const geometry::Size upright = size_of(style.paper);
     return Area::at({0, 0}, style.landscape ? upright.turned() : upright);
 }
@@ -104,21 +106,6 @@ void number_sheets(std::vector<draw::PageDrawing>& sheets) {
                             {2.5, true}),
                     draw::Align::centre));
     }
-}
-
-std::string datum_words(const wall::Project& project) {
-    const std::string corner = fmt::format("{} corner", wall::name_of(project.datum.side));
-    switch (project.datum.height) {
-        case wall::DatumHeight::floor:
-            return "floor and " + corner;
-        case wall::DatumHeight::ceiling:
-            return "ceiling and " + corner;
-        case wall::DatumHeight::level_line:
-            return fmt::format("level line at {} and {}",
-                               units::format_length(project.datum.level_line, project.unit),
-                               corner);
-    }
-    return corner;
 }
 
 draw::Text<geometry::Page> text_at(Spot at, std::string words, const Type& type, draw::Ink ink) {

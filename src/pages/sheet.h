@@ -8,6 +8,7 @@
 #include "wall/project.h"
 #include "wall/titles.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,7 @@ struct SheetStyle {
     std::string project_title;
     std::string name;  ///< Of this sheet: "Measured elevation".
     std::vector<Field> fields;
+    std::optional<geometry::Size> size = {};  ///< mm, in place of the paper's.
 };
 
 /// The sheet with its title block and bars, nothing else yet.
@@ -37,9 +39,6 @@ draw::PageDrawing blank_sheet(const SheetStyle& style);
 Area content_of(const SheetStyle& style);
 /// "2 of 5" into the title block of each.
 void number_sheets(std::vector<draw::PageDrawing>& sheets);
-
-/// "floor and left corner": what the project's marks are measured from.
-std::string datum_words(const wall::Project& project);
 
 /// One line of text.
 draw::Text<geometry::Page> text_at(Spot at, std::string words, const Type& type,

@@ -32,7 +32,7 @@ class ElevationSheet {
   public:
     explicit ElevationSheet(const ElevationJob& job)
         : job_(job),
-          area_(elevation_area(job.options)),
+          area_(elevation_area(job)),
           scaled_(at_standard_scale(
               [this](double denominator) { return drawn(denominator, false); }, area_)) {
         place();
@@ -126,7 +126,7 @@ class ElevationSheet {
 
 /// All waiting pieces, at the wall's scale or the next that fits.
 draw::PageDrawing waiting_sheet(const ElevationJob& job, double least_denominator) {
-    const Area area = elevation_area(job.options);
+    const Area area = elevation_area(job);
     const auto make = [&](double denominator) {
         return draw::waiting_pieces(job.project, drawing_options(job, denominator, true),
                                     area.width() * denominator);
@@ -164,7 +164,7 @@ std::string detail_name(const wall::Project& project, const spacing::Group& grou
 }
 
 draw::PageDrawing detail_sheet(const ElevationJob& job, const spacing::Group& group) {
-    const Area area = elevation_area(job.options);
+    const Area area = elevation_area(job);
     const auto make = [&](double denominator) {
         return draw::group_detail(job.project, job.assessment,
                                   drawing_options(job, denominator, false), group);

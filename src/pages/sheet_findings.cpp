@@ -1,42 +1,26 @@
 #include "pages/sheet_findings.h"
 
 #include "draw/letters.h"
-#include "draw/paths.h"
 #include "pages/cautions.h"
 #include "pages/flow.h"
+#include "pages/sign.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 
 namespace wallwright::pages {
 
 namespace {
 
 using draw::Ink;
-using geometry::Page;
 using wall::Finding;
 using wall::Severity;
 
 constexpr Type kBody{2.2, false};
 constexpr Type kSmall{1.8, false};
-constexpr double kSign = 2.3;  // mm, radius of a sign
 constexpr double kWordAt = 7;  // mm from the left edge
 constexpr double kTextAt = 19;
-
-Ink ink_of(Severity severity) {
-    switch (severity) {
-        case Severity::stop:
-            return Ink::stop;
-        case Severity::mind:
-            return Ink::mind;
-        case Severity::note:
-            return Ink::accent;
-    }
-    return Ink::text;
-}
 
 const char* word_of(Severity severity) {
     switch (severity) {
@@ -48,44 +32,6 @@ const char* word_of(Severity severity) {
             return "Note";
     }
     return "";
-}
-
-/// Corners on a circle, the first turned by `turn` from straight up.
-draw::Path<Page> regular(Spot middle, int corners, double radius, double turn, Ink ink) {
-    std::vector<Spot> points;
-    for (int i = 0; i < corners; ++i) {
-        const double angle = turn + 2 * std::numbers::pi * i / corners;
-        points.push_back(
-            {middle.x + radius * std::sin(angle), middle.y - radius * std::cos(angle)});
-    }
-    return draw::polygon(points, {draw::Paint{ink}, std::nullopt});
-}
-
-/// An octagon with a bar, a triangle with an exclamation mark, a disc with an i: told apart without
-/// colour.
-void add_sign(Shapes& shapes, Severity severity, Spot middle) {
-    const Ink ink = ink_of(severity);
-    const auto letter = [&](const char* text, double down) {
-        shapes.emplace_back(
-            aligned(text_at({middle.x, middle.y + down}, text, {2.2, true}, Ink::paper),
-                    draw::Align::centre));
-    };
-    switch (severity) {
-        case Severity::stop:
-            shapes.emplace_back(regular(middle, 8, kSign, std::numbers::pi / 8, ink));
-            shapes.emplace_back(draw::box(
-                Area{{middle.x - 1.2, middle.y - 0.35}, {middle.x + 1.2, middle.y + 0.35}},
-                {draw::Paint{Ink::paper}, std::nullopt}));
-            break;
-        case Severity::mind:
-            shapes.emplace_back(regular({middle.x, middle.y + 0.5}, 3, kSign * 1.25, 0, ink));
-            letter("!", 1.55);
-            break;
-        case Severity::note:
-            shapes.emplace_back(draw::circle(middle, kSign, {draw::Paint{ink}, std::nullopt}));
-            letter("i", 1.1);
-            break;
-    }
 }
 
 std::string about(const wall::Project& project, const Finding& finding) {

@@ -2,6 +2,8 @@
 
 #include "draw/letters.h"
 #include "hanging/needs.h"
+#include "hanging/verdict.h"
+#include "pages/force_cards.h"
 #include "pages/piece_list.h"
 #include "wall/titles.h"
 
@@ -41,17 +43,24 @@ std::string pull_words(const Hanging& hanging, units::LengthUnit unit) {
     if (hanging.cord)
         return cord_words(hanging, unit);
     if (hanging.top_pull)
-        return "Top pairs pulled off the wall with " +
-               units::format_force(*hanging.top_pull, unit) + ".";
+        return fmt::format("{} off the wall with {}.",
+                           hanging.fixings.front().kind == wall::FixingKind::strip_pair
+                               ? "Top pairs pulled"
+                               : "Pulled",
+                           units::format_force(*hanging.top_pull, unit));
     return "";
 }
 
 ShareBar share_of(const Hanging& hanging) {
-    const double most = hanging.margin > 0 ? 1 / hanging.margin : 1;
-    const bool within = hanging.use <= most + 1e-9;
+    const hanging::Verdict verdict = hanging::verdict_on(hanging);
+    const bool within = verdict == hanging::Verdict::within;
+    const double most = hanging::limit_of(hanging);
     return {hanging.use, most,
-            fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use,
-                        within ? "within" : "over the limit of", 100 * most)};
+            verdict == hanging::Verdict::does_not_hold
+                ? hanging::kDoesNotHold
+                : fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use,
+                              within ? "within" : "over the limit of", 100 * most),
+            within};
 }
 
 Row row_of(const wall::Project& project, const Hanging& hanging) {
@@ -97,7 +106,15 @@ void add_needs(Flow& flow, const std::string& heading, const std::vector<hanging
     flow.add_heading(heading, 2 * line_height(kBody.size));
     for (const hanging::Need& need : needs)
         flow.add_text(
-            fmt::format("{} × {}, {} of them in stock", need.count, need.title, need.from_stock),
+            fmt::format(
+                "{} × {}, {} {}{}", need.count, need.title, need.at_hand,
+                need.after_others ? "left by then" : "in the drawer",
+                need.packs == 0 ? ""
+                : need.pack > 1
+                    ? fmt::format("; {} of {} to buy",
+                                  need.packs == 1 ? "1 pack" : fmt::format("{} packs", need.packs),
+                                  need.pack)
+                    : fmt::format("; {} to buy", need.packs)),
             kBody);
 }
 
@@ -135,9 +152,12 @@ std::vector<draw::PageDrawing> load_sheets(const wall::Project& project,
     flow.advance(3);
     add_table(flow, load_table(project, assessment.hangings));
     add_needs(flow, "To have at hand", hanging::needs(project, assessment.hangings));
-    add_needs(flow, "For frames not bought yet",
+    add_needs(flow, "For later stages and frames not bought yet",
               hanging::needs(project, assessment.hangings, hanging::Bought::not_yet));
+    if (const auto remark = hanging::search_remark(assessment.hangings))
+        flow.add_text(*remark, kBody);
     add_pieces(flow, project);
+    add_force_cards(flow, project, assessment);
     return flow.take();
 }
 

@@ -5,6 +5,8 @@
 #include "pages/sheet_card.h"
 #include "pages/sheet_elevation.h"
 #include "pages/sheet_findings.h"
+#include "pages/sheet_hanging_templates.h"
+#include "pages/sheet_list.h"
 #include "pages/sheet_loads.h"
 #include "pages/sheet_marks.h"
 #include "pages/sheet_mount.h"
@@ -16,8 +18,15 @@ namespace wallwright::pages {
 
 namespace {
 
-constexpr SheetPart kAllParts[] = {SheetPart::elevation, SheetPart::marks, SheetPart::loads,
-                                   SheetPart::findings,  SheetPart::card,  SheetPart::mounts};
+constexpr SheetPart kAllParts[] = {SheetPart::elevation, SheetPart::marks,    SheetPart::loads,
+                                   SheetPart::findings,  SheetPart::list,     SheetPart::card,
+                                   SheetPart::mounts,    SheetPart::templates};
+
+bool is_wanted(SheetPart part, const SheetOptions& options) {
+    if (options.parts.empty())
+        return part != SheetPart::templates;
+    return std::ranges::find(options.parts, part) != options.parts.end();
+}
 
 std::vector<draw::PageDrawing> sheets_of(SheetPart part, const wall::Project& project,
                                          const rules::Assessment& assessment,
@@ -33,6 +42,10 @@ std::vector<draw::PageDrawing> sheets_of(SheetPart part, const wall::Project& pr
             return finding_sheets(project, assessment, options);
         case SheetPart::mounts:
             return mount_sheets(project, options.paper);
+        case SheetPart::list:
+            return list_sheets(project, assessment, options);
+        case SheetPart::templates:
+            return hanging_template_sheets(project, assessment, options);
         case SheetPart::card:
             return options.card ? card_plan_sheets(project, *options.card, options.paper)
                                 : std::vector<draw::PageDrawing>{};
@@ -45,14 +58,27 @@ std::vector<draw::PageDrawing> sheets_of(SheetPart part, const wall::Project& pr
 std::vector<draw::PageDrawing> sheets(const wall::Project& project,
                                       const rules::Assessment& assessment,
                                       const SheetOptions& options) {
-    std::vector<draw::PageDrawing> all;
+    std::vector<draw::PageDrawing> pages;
+    for (Sheet& sheet : sheets_by_part(project, assessment, options))
+        pages.push_back(std::move(sheet.page));
+    return pages;
+}
+
+std::vector<Sheet> sheets_by_part(const wall::Project& project, const rules::Assessment& assessment,
+                                  const SheetOptions& options) {
+    std::vector<draw::PageDrawing> pages;
+    std::vector<SheetPart> parts;
     for (const SheetPart part : kAllParts) {
-        if (!options.parts.empty() && std::ranges::find(options.parts, part) == options.parts.end())
+        if (!is_wanted(part, options))
             continue;
         std::vector<draw::PageDrawing> made = sheets_of(part, project, assessment, options);
-        std::move(made.begin(), made.end(), std::back_inserter(all));
+        std::move(made.begin(), made.end(), std::back_inserter(pages));
+        parts.resize(pages.size(), part);
     }
-    number_sheets(all);
+    number_sheets(pages);
+    std::vector<Sheet> all;
+    for (std::size_t i = 0; i < pages.size(); ++i)
+        all.push_back({parts[i], std::move(pages[i])});
     return all;
 }
 

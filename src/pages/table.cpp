@@ -2,6 +2,8 @@
 
 #include "base/contract.h"
 #include "draw/paths.h"
+#include "pages/sign.h"
+#include "pages/stop_notes.h"
 
 #include <algorithm>
 
@@ -50,6 +52,14 @@ double height_of(const Words& words, double width, double size) {
     return static_cast<double>(lines_of(words.text, type, inner(width)).size()) *
            line_height(type.size);
 }
+
+std::vector<std::string> stop_lines(const Stopped& stopped, double width, double size) {
+    return lines_of(stopped.stop, {size, true}, inner(width) - stop_indent(size));
+}
+double height_of(const Stopped& stopped, double width, double size) {
+    return height_of(stopped.words, width, size) +
+           static_cast<double>(stop_lines(stopped, width, size).size()) * line_height(size);
+}
 double height_of(const TickBox&, double, double size) {
     return std::max(kTickBox, line_height(size));
 }
@@ -74,6 +84,19 @@ void add(Shapes& shapes, const Words& words, const Place& place) {
     }
 }
 
+void add(Shapes& shapes, const Stopped& stopped, const Place& place) {
+    add(shapes, stopped.words, place);
+    const Type type{place.size, true};
+    Spot at{place.x + kInset,
+            place.y + place.base + height_of(stopped.words, place.width, place.size)};
+    add_stop_sign(shapes, at, type.size);
+    at.x += stop_indent(type.size);
+    for (const std::string& line : stop_lines(stopped, place.width, place.size)) {
+        shapes.emplace_back(text_at(at, line, type, ink_of(wall::Severity::stop)));
+        at.y += line_height(type.size);
+    }
+}
+
 void add(Shapes& shapes, const TickBox&, const Place& place) {
     const double top = place.y + place.base - (place.size + kTickBox) / 2;
     shapes.emplace_back(
@@ -83,17 +106,17 @@ void add(Shapes& shapes, const TickBox&, const Place& place) {
 
 /// The whole bar is the rating; more than the rating fills it.
 void add(Shapes& shapes, const ShareBar& bar, const Place& place) {
-    const bool within = bar.share <= bar.most + 1e-9;
     const Area whole =
         Area::at({place.x + kInset, place.y + kBarTop}, {inner(place.width), kBarHeight});
     const double filled = std::clamp(bar.share, 0.0, 1.0) * whole.width();
     const double limit = whole.min.x + std::clamp(bar.most, 0.0, 1.0) * whole.width();
-    shapes.emplace_back(draw::box(Area::at(whole.min, {filled, kBarHeight}),
-                                  {draw::Paint{within ? Ink::good : Ink::stop}, std::nullopt}));
+    shapes.emplace_back(
+        draw::box(Area::at(whole.min, {filled, kBarHeight}),
+                  {draw::Paint{bar.is_good ? Ink::good : Ink::stop}, std::nullopt}));
     shapes.emplace_back(draw::box(whole, {std::nullopt, draw::Stroke{{Ink::outline}, 0.18}}));
     shapes.emplace_back(draw::line<Page>({limit, whole.min.y - 0.7}, {limit, whole.max.y},
                                          draw::Stroke{{Ink::outline}, 0.5}));
-    add(shapes, Words{bar.words, !within, within ? Ink::text : Ink::stop},
+    add(shapes, Words{bar.words, !bar.is_good, bar.is_good ? Ink::text : Ink::stop},
         {place.x, whole.max.y + kBarAir, place.width, Align::left, place.size,
          base_of(place.size)});
 }

@@ -16,6 +16,12 @@ struct Words {
     double size = 0;  ///< mm; 0 for the table's own.
 };
 
+/// With a stop sign below them, and what it says.
+struct Stopped {
+    Words words;
+    std::string stop;
+};
+
 /// To be ticked with a pencil.
 struct TickBox {};
 
@@ -24,9 +30,10 @@ struct ShareBar {
     double share = 0;
     double most = 1;
     std::string words;
+    bool is_good = true;  ///< Else bar and words are in the colour of a stop.
 };
 
-using Cell = std::variant<Words, TickBox, ShareBar>;
+using Cell = std::variant<Words, Stopped, TickBox, ShareBar>;
 
 struct Column {
     std::string head;

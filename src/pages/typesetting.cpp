@@ -26,6 +26,21 @@ std::string on_one_line(const std::string& text) {
     return line;
 }
 
+/// With no break between a number and the fraction that belongs to it: "16 1/2" stays one word.
+std::string with_whole_fractions(std::string line) {
+    const auto is_digit = [&line](std::size_t at) {
+        return at < line.size() && line[at] >= '0' && line[at] <= '9';
+    };
+    for (std::size_t at = 1; at < line.size(); ++at) {
+        if (line[at] != ' ' || !is_digit(at - 1) || !is_digit(at + 1))
+            continue;
+        const std::size_t bar = line.find_first_not_of("0123456789", at + 1);
+        if (bar != std::string::npos && line[bar] == '/' && is_digit(bar + 1))
+            line.replace(at, 1, "\u00A0");
+    }
+    return line;
+}
+
 /// No hinting anywhere: the same widths on every surface.
 void set_up(PangoContext* context) {
     const FontOptions options(cairo_font_options_create());
@@ -104,7 +119,7 @@ double text_width(const std::string& text, double size, bool bold) {
 
 std::vector<std::string> lines_of(const std::string& text, const Type& type, double width) {
     const TextContext context = measuring_context();
-    const std::string whole = printable(context.get(), text, type);
+    const std::string whole = with_whole_fractions(printable(context.get(), text, type));
     const Layout layout = layout_of(context.get(), whole, type);
     pango_layout_set_width(layout.get(), static_cast<int>(kFineness * width * PANGO_SCALE));
     pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);

@@ -16,8 +16,8 @@ struct Type {
 /// mm from one base line to the next.
 double line_height(double size);
 
-/// Broken into lines of at most `width` mm by the rules of the text's own language; a word wider
-/// than that is broken too. At least one line.
+/// Broken into lines of at most `width` mm by the rules of the text's own language, never before a
+/// fraction ("16 1/2"); a word wider than that is broken too. At least one line.
 std::vector<std::string> lines_of(const std::string& text, const Type& type, double width);
 
 /// As lines_of, but at most `most` lines, the last shortened where there would be more.

@@ -26,7 +26,7 @@ Assessment assess_with(const wall::Project& project, const wall::Catalogue& cata
     result.zones = hanging::cable_zones(project.room);
     result.marks = hanging::marks_of(project, result.hangings);
     result.findings = ask_all({project, catalogue, result.groups, result.zones, result.marks.marks,
-                               pieces_on_wall(project, result.hangings)});
+                               pieces_on_wall(project, result.hangings), result.marks.gaps});
     return result;
 }
 

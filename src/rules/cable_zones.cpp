@@ -17,10 +17,10 @@ using wall::Severity;
 using WallRect = geometry::Rect<geometry::Wall>;
 
 const wall::Fixture* in_line(const wall::Room& room, const WallRect& pierced) {
-    const auto lines_up = [&pierced](const wall::Fixture& fixture) {
+    const auto lines_up = [&](const wall::Fixture& fixture) {
         const bool upright = geometry::overlap_x(pierced, fixture.place) >= 0;
         const bool level = geometry::overlap_y(pierced, fixture.place) >= 0;
-        return is_accessory(fixture.type) && (upright || level);
+        return hanging::shows_cables(room, fixture) && (upright || level);
     };
     const auto found = std::ranges::find_if(room.fixtures, lines_up);
     return found == room.fixtures.end() ? nullptr : &*found;

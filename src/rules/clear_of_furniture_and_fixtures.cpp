@@ -32,7 +32,8 @@ std::vector<Thing> things_of(const wall::Room& room) {
         things.push_back(
             {furniture.place, severity_of(furniture), title_of(furniture), "is behind"});
     for (const wall::Fixture& fixture : room.fixtures)
-        things.push_back({fixture.place, Severity::stop, title_of(fixture), "covers"});
+        if (!fixture.other_side)
+            things.push_back({fixture.place, Severity::stop, title_of(fixture), "covers"});
     return things;
 }
 

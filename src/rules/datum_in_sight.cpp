@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 namespace wallwright::rules {
 
@@ -23,17 +24,31 @@ bool stays_on_wall(const geometry::Polygon& outline, Point<Wall> a, Point<Wall> 
                                                   {std::max(a.x, b.x), std::max(a.y, b.y)}});
 }
 
-/// The tape runs level from the wall's end to the mark.
+/// The tape runs level from the wall's end to the mark. From the edge of a piece it runs along the
+/// line of its top.
 bool is_across_in_sight(const wall::Project& project, DatumSide side, const Mark& mark) {
-    const Rect<Wall> bounds = geometry::bounds(project.room.outline);
+    const std::optional<Rect<Wall>> piece = wall::datum_place(project);
+    const Rect<Wall> bounds = piece ? *piece : geometry::bounds(project.room.outline);
     const double end = side == DatumSide::left ? bounds.left() : bounds.right();
-    return stays_on_wall(project.room.outline, {end, mark.at.y}, mark.at);
+    if (!piece)
+        return stays_on_wall(project.room.outline, {end, mark.at.y}, mark.at);
+    return stays_on_wall(project.room.outline, {end, piece->top()}, {mark.at.x, piece->top()});
 }
 
-/// The tape runs plumb from the level line to the mark; floor and ceiling are always in sight.
+/// The height of the level line that marks are measured from; nothing for floor and ceiling, which
+/// are always in sight.
+std::optional<double> line_of(const wall::Project& project) {
+    if (project.datum.height == wall::DatumHeight::level_line)
+        return project.datum.level_line;
+    const std::optional<Rect<Wall>> piece = wall::datum_place(project);
+    return piece ? std::optional(piece->top()) : std::nullopt;
+}
+
+/// The tape runs plumb from the level line to the mark. What hangs from a rail needs no line.
 bool is_line_in_sight(const wall::Project& project, const Mark& mark) {
-    return project.datum.height != wall::DatumHeight::level_line ||
-           stays_on_wall(project.room.outline, {mark.at.x, project.datum.level_line}, mark.at);
+    const std::optional<double> line = line_of(project);
+    return !line || mark.kind == hanging::MarkKind::rail ||
+           stays_on_wall(project.room.outline, {mark.at.x, *line}, mark.at);
 }
 
 template <class InSight>
@@ -64,6 +79,12 @@ void check_across(const Scene& scene, std::vector<wall::Finding>& findings) {
         scene, [&](const Mark& mark) { return is_across_in_sight(scene.project, side, mark); });
     if (marks.empty())
         return;
+    if (wall::datum_place(scene.project))
+        return say(scene, marks,
+                   fmt::format("cannot be reached level along the top edge of {}; measure from "
+                               "another piece or from a corner.",
+                               title_of(scene.project, *scene.project.datum.piece)),
+                   findings);
     const bool other_sees = std::ranges::all_of(scene.marks, [&](const Mark& mark) {
         return is_across_in_sight(scene.project, other, mark);
     });
@@ -81,11 +102,30 @@ void check_line(const Scene& scene, std::vector<wall::Finding>& findings) {
         hidden(scene, [&](const Mark& mark) { return is_line_in_sight(scene.project, mark); });
     if (marks.empty())
         return;
+    const bool from_piece = wall::datum_place(scene.project).has_value();
     say(scene, marks,
         fmt::format("cannot be measured plumb from the level line at {}, which is not on the wall "
-                    "there; choose another height for it.",
-                    length_text(scene, scene.project.datum.level_line)),
+                    "there; {}.",
+                    length_text(scene, *line_of(scene.project)),
+                    from_piece ? "measure from another piece or from the floor"
+                               : "choose another height for it"),
         findings);
+}
+
+/// Edges to measure from are those of a piece that hangs.
+void check_piece(const Scene& scene, std::vector<wall::Finding>& findings) {
+    const wall::Datum& datum = scene.project.datum;
+    if (datum.height != wall::DatumHeight::piece || !datum.piece || scene.marks.empty())
+        return;
+    const wall::Piece* piece = find(scene.project, *datum.piece);
+    if (piece == nullptr || piece->state == wall::PieceState::hung)
+        return;
+    const auto place = place_of(scene.project, *piece);
+    findings.push_back(finding(
+        wall::Severity::mind, {piece->id}, place.value_or(Rect<Wall>{}), std::nullopt,
+        fmt::format("Marks are measured from the edges of {}, which does not hang yet; hang it "
+                    "first, or measure from the floor.",
+                    title_of(*piece))));
 }
 
 }  // namespace
@@ -95,6 +135,7 @@ const Rule kDatumInSight{
     "every mark can be measured along the wall from the corner and the line it is measured from",
     "plain geometry",
     [](const Scene& scene, std::vector<wall::Finding>& findings) {
+        check_piece(scene, findings);
         check_across(scene, findings);
         check_line(scene, findings);
     },

@@ -68,9 +68,29 @@ const Rule kWeightWithinRating{
     "all",
     "1.5 to 2 times the weight for strips and 7 kg in all: packets, common practice, no source; "
     "working load under half "
-    "the load that failed in test for hooks and screws: a wall-fixing supplier's guidance",
+    "the load that failed in test for hooks and screws: a wall-fixing supplier's guidance; nails "
+    "in wood: USDA Forest Products Laboratory, FPL-0100",
     [](const Scene& scene, std::vector<wall::Finding>& findings) {
         hand_on(hanging::kWeightWithinRating, scene, findings);
+    },
+};
+
+const Rule kFixingSuitsWall{
+    hanging::kFixingSuitsWall,
+    "what goes into the wall is made for it, and what needs a stud or a picture rail has one",
+    "use what is made for the wall, heavy pieces in a stud: trade articles on wall fixings; common "
+    "practice, no source",
+    [](const Scene& scene, std::vector<wall::Finding>& findings) {
+        hand_on(hanging::kFixingSuitsWall, scene, findings);
+    },
+};
+
+const Rule kIrreplaceableOnStrips{
+    hanging::kIrreplaceableOnStrips,
+    "nothing that cannot be replaced hangs by strips",
+    "not for antiques, heirlooms or what cannot be replaced: packets; common practice, no source",
+    [](const Scene& scene, std::vector<wall::Finding>& findings) {
+        hand_on(hanging::kIrreplaceableOnStrips, scene, findings);
     },
 };
 
@@ -86,7 +106,7 @@ const Rule kHangerFits{
 
 const Rule kStripsFitTheBack{
     hanging::kStripsFitTheBack,
-    "all strips that a piece needs lie flat on the back of its moulding",
+    "all strips that a piece needs lie flat on the back of its moulding, which is smooth",
     "flat on a hard, smooth back, top corners first: packets, common practice, no source",
     [](const Scene& scene, std::vector<wall::Finding>& findings) {
         hand_on(hanging::kStripsFitTheBack, scene, findings);

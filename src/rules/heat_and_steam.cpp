@@ -44,7 +44,7 @@ void check_steam(const Scene& scene, std::vector<Finding>& findings) {
 
 void check(const Scene& scene, std::vector<Finding>& findings) {
     for (const wall::Fixture& fixture : scene.project.room.fixtures) {
-        if (fixture.type != wall::FixtureType::radiator)
+        if (fixture.type != wall::FixtureType::radiator || fixture.other_side)
             continue;
         for (const OnWall& one : scene.pieces)
             if (is_over(one, fixture.place))

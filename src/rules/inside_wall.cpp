@@ -19,6 +19,14 @@ std::string advice(const Scene& scene, const geometry::Rect<geometry::Wall>& pla
     return "it needs another place";
 }
 
+/// A hook on the rail goes along with it aside alone.
+std::string advice(const Scene& scene, const hanging::Fixing& fixing) {
+    if (fixing.kind == wall::FixingKind::rail_hook)
+        return "the rail cannot be there: look at its height, move the piece aside, or hang it "
+               "without the rail";
+    return advice(scene, hanging::covered_by(fixing));
+}
+
 /// A frame may be inside by a hair and the plate of its hook not.
 void check_fixings(const Scene& scene, const OnWall& one, std::vector<Finding>& findings) {
     for (const hanging::Fixing& fixing : one.hanging->fixings) {
@@ -30,7 +38,7 @@ void check_fixings(const Scene& scene, const OnWall& one, std::vector<Finding>& 
             Severity::stop, {one.piece->id}, hanging::covered_by(fixing), Measure{outside, 0},
             fmt::format("{} is inside the wall, but its {} reaches {} outside; {}.", title_of(one),
                         word_for(fixing.kind), length_text(scene, outside),
-                        advice(scene, hanging::covered_by(fixing)))));
+                        advice(scene, fixing))));
         return;
     }
 }

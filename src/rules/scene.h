@@ -27,6 +27,7 @@ struct Scene {
     std::span<const hanging::Zone> zones;
     std::span<const hanging::Mark> marks;
     std::vector<OnWall> pieces;  ///< Every piece with a place, in the project's order.
+    std::span<const hanging::GapForecast> gaps = {};
 };
 
 /// Every piece with a place beside how it hangs; `hangings` has one for each, in the project's

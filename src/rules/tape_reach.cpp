@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace wallwright::rules {
 
@@ -12,32 +13,41 @@ namespace {
 
 constexpr double kTapeLength = 5000;  ///< mm
 
-/// From the other end of the wall.
-double across_from_other_end(const Scene& scene, const hanging::Mark& mark) {
-    return geometry::bounds(scene.project.room.outline).width() - mark.across;
+/// What there is to do about it. From a piece, the corners may be nearer.
+std::string_view remedy(const Scene& scene, double farthest) {
+    if (wall::datum_place(scene.project))
+        return "measure from a piece or a corner that is nearer";
+    const double width = geometry::bounds(scene.project.room.outline).width();
+    double there = 0;
+    for (const hanging::Mark& mark : scene.marks)
+        there = std::max(there, width - mark.across);
+    return there < farthest ? "measure from the other corner"
+                            : "use a longer one, or a plumb line on the way measured twice";
+}
+
+std::string_view end_word(const Scene& scene) {
+    return wall::datum_place(scene.project) ? "edge of the piece that marks are measured from"
+                                            : "corner";
 }
 
 void check(const Scene& scene, std::vector<wall::Finding>& findings) {
-    double here = 0;
-    double there = 0;
+    double farthest = 0;
     std::vector<const OnWall*> far;
     for (const hanging::Mark& mark : scene.marks) {
-        here = std::max(here, mark.across);
-        there = std::max(there, across_from_other_end(scene, mark));
+        const double across = std::abs(mark.across);
+        farthest = std::max(farthest, across);
         const OnWall* one = &on_wall(scene, mark.piece);
-        if (exceeds(mark.across, kTapeLength) && std::ranges::find(far, one) == far.end())
+        if (exceeds(across, kTapeLength) && std::ranges::find(far, one) == far.end())
             far.push_back(one);
     }
     if (far.empty())
         return;
-    const std::string_view side = wall::name_of(scene.project.datum.side);
     findings.push_back(finding(
-        wall::Severity::note, ids_of(far), bounds_of(far), Measure{here, kTapeLength},
-        fmt::format("{} {} up to {} from the {} corner, farther than a tape of {} reaches; {}.",
-                    titles_of(far), far.size() == 1 ? "lies" : "lie", length_text(scene, here),
-                    side, length_text(scene, kTapeLength),
-                    there < here ? "measure from the other corner"
-                                 : "use a longer one, or a plumb line on the way measured twice")));
+        wall::Severity::note, ids_of(far), bounds_of(far), Measure{farthest, kTapeLength},
+        fmt::format("{} {} up to {} from the {} {}, farther than a tape of {} reaches; {}.",
+                    titles_of(far), far.size() == 1 ? "lies" : "lie", length_text(scene, farthest),
+                    wall::name_of(scene.project.datum.side), end_word(scene),
+                    length_text(scene, kTapeLength), remedy(scene, farthest))));
 }
 
 }  // namespace

@@ -82,6 +82,8 @@ std::string_view word_for(wall::FixingKind kind) {
             return "hook";
         case wall::FixingKind::screw:
             return "screw";
+        case wall::FixingKind::rail_hook:
+            return "rail hook";
     }
     return "fixing";
 }

@@ -29,7 +29,7 @@ std::string range_text(const Scene& scene, double low, double high);
 std::string passed_text(const Scene& scene, double measured, double bound);
 std::string mass_text(const Scene& scene, units::Kilograms mass);
 
-/// "strip", "hook" or "screw".
+/// "strip", "hook", "screw" or "rail hook".
 std::string_view word_for(wall::FixingKind kind);
 
 }  // namespace wallwright::rules

@@ -15,6 +15,14 @@ void material_fields(Io& io, AMaterial& material) {
     io.unknown(material.unknown);
 }
 
+template <class Io, class SomeNails>
+void nails_fields(Io& io, SomeNails& nails) {
+    io.must("count", nails.count);
+    io.must("diameter_mm", nails.diameter);
+    io.must("length_mm", nails.length);
+    io.unknown(nails.unknown);
+}
+
 template <class Io, class AFixingType>
 void fixing_fields(Io& io, AFixingType& fixing) {
     io.must("id", fixing.id);
@@ -23,6 +31,14 @@ void fixing_fields(Io& io, AFixingType& fixing) {
     io.must("rated_kg", fixing.rated);
     io.size(fixing.footprint);
     io.may("source", fixing.source);
+    const wall::FixingType usual;
+    io.may("breaking", fixing.breaking);
+    io.may("cores", fixing.cores);
+    io.may("in_stud", fixing.in_stud);
+    io.may("closed", fixing.closed);
+    io.object("nails", fixing.nails);
+    io.usually("pack", fixing.pack, usual.pack);
+    io.usually("price", fixing.price, usual.price);
     io.unknown(fixing.unknown);
 }
 
@@ -49,6 +65,13 @@ void fields(ObjectReader& io, wall::Material& material) {
 }
 void fields(ObjectWriter& io, const wall::Material& material) {
     material_fields(io, material);
+}
+
+void fields(ObjectReader& io, wall::Nails& nails) {
+    nails_fields(io, nails);
+}
+void fields(ObjectWriter& io, const wall::Nails& nails) {
+    nails_fields(io, nails);
 }
 
 void fields(ObjectReader& io, wall::FixingType& fixing) {

@@ -14,6 +14,8 @@ void fields(ObjectReader& io, wall::Room& room);
 void fields(ObjectWriter& io, const wall::Room& room);
 void fields(ObjectReader& io, wall::Furniture& furniture);
 void fields(ObjectWriter& io, const wall::Furniture& furniture);
+void fields(ObjectReader& io, wall::Studs& studs);
+void fields(ObjectWriter& io, const wall::Studs& studs);
 void fields(ObjectReader& io, wall::Fixture& fixture);
 void fields(ObjectWriter& io, const wall::Fixture& fixture);
 
@@ -39,6 +41,8 @@ void fields(ObjectWriter& io, const wall::Piece& piece);
 
 void fields(ObjectReader& io, wall::Material& material);
 void fields(ObjectWriter& io, const wall::Material& material);
+void fields(ObjectReader& io, wall::Nails& nails);
+void fields(ObjectWriter& io, const wall::Nails& nails);
 void fields(ObjectReader& io, wall::FixingType& fixing);
 void fields(ObjectWriter& io, const wall::FixingType& fixing);
 void fields(ObjectReader& io, wall::NamedSize& size);

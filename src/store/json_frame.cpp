@@ -26,6 +26,8 @@ void frame_fields(Io& io, AFrame& frame) {
     io.object("glazing", frame.glazing);
     io.object("backing", frame.backing);
     io.may("colour", frame.colour);
+    io.may("rough_back", frame.rough_back);
+    io.usually("price", frame.price, wall::Frame{}.price);
     io.unknown(frame.unknown);
 }
 

@@ -6,8 +6,13 @@ namespace {
 
 template <class Io, class AStyle>
 void style_fields(Io& io, AStyle& style) {
-    for (const wall::StyleField& field : wall::style_fields())
-        io.may(field.key, style.*field.value);
+    const wall::HangingStyle usual;
+    for (const wall::StyleField& field : wall::style_fields()) {
+        if (field.joined_later)
+            io.usually(field.key, style.*field.value, usual.*field.value);
+        else
+            io.may(field.key, style.*field.value);
+    }
     io.unknown(style.unknown);
 }
 
@@ -15,6 +20,8 @@ template <class Io, class AStock>
 void stock_fields(Io& io, AStock& stock) {
     io.must("fixing", stock.fixing);
     io.must("count", stock.count);
+    io.may("pack", stock.pack);
+    io.may("price", stock.price);
     io.unknown(stock.unknown);
 }
 
@@ -23,6 +30,12 @@ void datum_fields(Io& io, ADatum& datum) {
     io.may("height", datum.height);
     io.may("side", datum.side);
     io.may("level_line_mm", datum.level_line);
+    io.may("piece", datum.piece);
+    using wall::EndHeights;
+    io.pair("floor_to_line_left_mm", &EndHeights::left, "floor_to_line_right_mm",
+            &EndHeights::right, datum.floor);
+    io.pair("ceiling_to_line_left_mm", &EndHeights::left, "ceiling_to_line_right_mm",
+            &EndHeights::right, datum.ceiling);
     io.unknown(datum.unknown);
 }
 

@@ -96,6 +96,11 @@ class ObjectReader {
             read_object(*found, path_to(key), into);
     }
     template <class T>
+    void object(std::string_view key, std::optional<T>& into) {
+        if (const Json* found = look_up(key))
+            read_object(*found, path_to(key), into.emplace());
+    }
+    template <class T>
     void must_object(std::string_view key, T& into) {
         if (look_up(key) == nullptr)
             missing(key);
@@ -137,6 +142,7 @@ class ObjectReader {
     void read(std::string_view key, const Json& found, bool& into);
     void read(std::string_view key, const Json& found, std::string& into);
     void read(std::string_view key, const Json& found, wall::Colour& into);
+    void read(std::string_view key, const Json& found, wall::Date& into);
     void read(std::string_view key, const Json& found, units::Kilograms& into) {
         read(key, found, into.value);
     }
@@ -219,6 +225,11 @@ class ObjectWriter {
             json_[std::string(key)] = std::move(inner);
     }
     template <class T>
+    void object(std::string_view key, const std::optional<T>& value) {
+        if (value)
+            json_[std::string(key)] = object_json(*value);
+    }
+    template <class T>
     void must_object(std::string_view key, const T& value) {
         object(key, value);
     }
@@ -260,6 +271,7 @@ class ObjectWriter {
     static Json to_json(std::string_view key, bool value);
     static Json to_json(std::string_view key, const std::string& text);
     static Json to_json(std::string_view key, wall::Colour value);
+    static Json to_json(std::string_view key, const wall::Date& value);
     static Json to_json(std::string_view key, units::Kilograms value) {
         return to_json(key, value.value);
     }

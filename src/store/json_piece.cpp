@@ -27,6 +27,7 @@ void piece_fields(Io& io, APiece& piece) {
     io.may("state", piece.state);
     io.may("pinned", piece.pinned);
     io.may("wished", piece.wished);
+    io.may("irreplaceable", piece.irreplaceable);
     io.may("stage", piece.stage);
     io.point(piece.at);
     io.object("hanger", piece.hanger);

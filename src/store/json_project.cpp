@@ -34,6 +34,9 @@ void project_fields(Io& io, AProject& project) {
     io.list("card", project.card);
     io.list("kept_blanks", project.kept_blanks);
     io.may("mount_cut_price", project.mount_cut_price);
+    io.may("tape_price", project.tape_price);
+    io.may("cord_price", project.cord_price);
+    io.may("hangs_on", project.hangs_on);
     io.list("wishes", project.wishes);
     target_field(io, project);
     io.list("weights", project.weights);

@@ -162,6 +162,13 @@ void ObjectReader::read(std::string_view key, const Json& found, wall::Colour& i
         into = *colour;
 }
 
+void ObjectReader::read(std::string_view key, const Json& found, wall::Date& into) {
+    const auto date =
+        found.is_string() ? wall::date_named(found.get_ref<const std::string&>()) : std::nullopt;
+    if (expect(key, found, date.has_value(), "must be a day such as \"2026-11-25\""))
+        into = *date;
+}
+
 void ObjectReader::read(std::string_view key, const Json& found, units::LengthUnit& into) {
     for (const units::LengthUnit unit : units::kLengthUnits)
         if (found == units::name_of(unit)) {

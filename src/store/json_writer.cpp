@@ -71,6 +71,10 @@ Json ObjectWriter::to_json(std::string_view /*key*/, wall::Colour value) {
     return wall::to_text(value);
 }
 
+Json ObjectWriter::to_json(std::string_view /*key*/, const wall::Date& value) {
+    return wall::text_of(value);
+}
+
 Json ObjectWriter::to_json(std::string_view /*key*/, units::LengthUnit value) {
     return units::name_of(value);
 }

@@ -28,11 +28,21 @@ struct Material {
 };
 
 /// strip_pair: two halves that lock into each other, one on the frame and one on the wall.
-/// nail_hook: a picture hook nailed on. screw: with the plug its wall needs.
-enum class FixingKind { strip_pair, nail_hook, screw };
+/// nail_hook: a picture hook nailed on. screw: with the plug its wall needs. rail_hook: hangs on a
+/// picture rail, with a cord down to the piece.
+enum class FixingKind { strip_pair, nail_hook, screw, rail_hook };
 template <>
 struct Names<FixingKind> {
-    static constexpr std::string_view values[] = {"strip_pair", "nail_hook", "screw"};
+    static constexpr std::string_view values[] = {"strip_pair", "nail_hook", "screw", "rail_hook"};
+};
+
+/// The nails of a hook, for what they resist when pulled straight out of wood.
+struct Nails {
+    int count = 1;
+    double diameter = 0;  ///< mm
+    double length = 0;    ///< mm of each that go into the wall.
+    UnknownKeys unknown = {};
+    bool operator==(const Nails&) const = default;
 };
 
 struct FixingType {
@@ -42,7 +52,14 @@ struct FixingType {
     Kilograms rated;  ///< For one pair of strips, one hook or one screw, as its packet says.
     Size footprint;   ///< mm that it covers; a strip is upright.
     std::string source;
-    UnknownKeys unknown;
+    bool breaking = false;  ///< `rated` is the load at which it failed, not one that it may carry.
+    std::vector<Core> cores = {};  ///< Walls that it is made for; empty where nothing is said.
+    bool in_stud = false;          ///< It holds only in a stud, or in a wall of wood.
+    bool closed = false;           ///< Nothing can jump off it.
+    std::optional<Nails> nails = {};
+    int pack = 1;      ///< How many are sold together.
+    double price = 0;  ///< Of a pack, in the person's money; 0 where it is not known.
+    UnknownKeys unknown = {};
     bool operator==(const FixingType&) const = default;
 };
 
@@ -51,7 +68,7 @@ bool suits(const Material& material, MaterialUse use);
 
 /// True for what makes a hole.
 constexpr bool pierces(FixingKind kind) {
-    return kind != FixingKind::strip_pair;
+    return kind == FixingKind::nail_hook || kind == FixingKind::screw;
 }
 
 /// A size with a name: "a4", "5x7in". Upright: the width is the shorter side.

@@ -57,6 +57,12 @@ class Faults {
                "give a weight of more than 0 and at most 1000 kg");
     }
 
+    /// Money that may be nothing.
+    void check_price(const std::string& where, double price) {
+        unless(std::isfinite(price) && price >= 0 && price <= 1e6, where,
+               fmt::format("{:g} is no price", price), "give a price from 0 to 1000000");
+    }
+
     std::vector<Problem> take() { return std::move(found_); }
 
   private:
@@ -90,6 +96,10 @@ void check_layer(Faults& faults, const std::string& where, const Layer& layer);
 
 /// Mounts and prints.
 void check_paper(Faults& faults, const Project& project);
+/// What the wall is made of and what is true of it; fixings, their packs and prices; the datum.
+void check_wall(Faults& faults, const Room& room);
+void check_fixings(Faults& faults, const Project& project);
+void check_datum(Faults& faults, const Project& project);
 /// Sheets of card, blanks kept on them, and what it costs to have a mount cut.
 void check_card(Faults& faults, const Project& project);
 

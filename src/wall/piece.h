@@ -30,6 +30,8 @@ struct Frame {
     Layer glazing{MaterialId{"glass"}, 2};
     Layer backing{MaterialId{"mdf_thin"}, 2.5};
     Colour colour{0x3A, 0x33, 0x2B};
+    bool rough_back = false;  ///< Its back is rough, dusty or soft, so that no strip holds.
+    double price = 0;         ///< In the person's money; 0 where it is not known.
     UnknownKeys unknown;
     bool operator==(const Frame&) const = default;
 };
@@ -54,12 +56,12 @@ struct Print {
     bool operator==(const Print&) const = default;
 };
 
-/// How a frame's back takes a fixing.
-enum class HangerType { strips, sawtooth, two_rings, cord_one_hook, cord_two_hooks };
+/// How a frame's back takes a fixing. keyholes: two slots that drop over the heads of screws.
+enum class HangerType { strips, sawtooth, two_rings, cord_one_hook, cord_two_hooks, keyholes };
 template <>
 struct Names<HangerType> {
-    static constexpr std::string_view values[] = {"strips", "sawtooth", "two_rings",
-                                                  "cord_one_hook", "cord_two_hooks"};
+    static constexpr std::string_view values[] = {"strips",        "sawtooth",       "two_rings",
+                                                  "cord_one_hook", "cord_two_hooks", "keyholes"};
 };
 
 /// What is screwed or stuck to the frame's back. A measure that was not taken stays empty and is
@@ -67,8 +69,8 @@ struct Names<HangerType> {
 struct Hanger {
     HangerType type = HangerType::strips;
     std::optional<double>
-        drop;  ///< mm from the frame's top to the rings, or to the sawtooth's teeth.
-    std::optional<double> ring_spacing;  ///< mm between the rings.
+        drop;  ///< mm from the frame's top to the rings, the keyholes' upper ends or the teeth.
+    std::optional<double> ring_spacing;  ///< mm between the rings or the keyholes.
     std::optional<double> cord_length;   ///< mm of cord from ring to ring.
     std::optional<double> hook_spacing;  ///< mm between two hooks that share a cord.
     UnknownKeys unknown;
@@ -93,8 +95,9 @@ struct Piece {
     bool mount_cut = false;    ///< Its mount is cut, and needs no more card.
     bool turned = false;       ///< Hung a quarter turn from how its frame is recorded.
     PieceState state = PieceState::waiting;
-    bool pinned = false;  ///< Planned, and not to be moved.
-    bool wished = false;  ///< Its frame is not bought yet, so it cannot hang.
+    bool pinned = false;         ///< Planned, and not to be moved.
+    bool wished = false;         ///< Its frame is not bought yet, so it cannot hang.
+    bool irreplaceable = false;  ///< An heirloom, an original: not to be risked.
     int stage = 0;  ///< In which stage of growth it goes up, from 1, while it is planned; 0 for
                     ///< none.
     std::optional<Point<Wall>> at;  ///< Lower left corner; always there unless the piece waits.

@@ -108,6 +108,38 @@ std::optional<Rect<Wall>> place_of(const Project& project, const Piece& piece) {
     return Rect<Wall>::at(*piece.at, outside_size(project, piece));
 }
 
+Core core_of(const Room& room) {
+    if (room.core != Core::unknown)
+        return room.core;
+    switch (room.surface) {
+        case Surface::brick:
+            return Core::masonry;
+        case Surface::concrete:
+            return Core::concrete;
+        case Surface::wood:
+            return Core::wood;
+        case Surface::painted:
+        case Surface::fresh_paint:
+        case Surface::wallpaper:
+        case Surface::textured:
+        case Surface::tile:
+            break;
+    }
+    return Core::unknown;
+}
+
+bool is_hollow(Core core) {
+    return core == Core::plasterboard || core == Core::lath;
+}
+
+std::optional<Rect<Wall>> datum_place(const Project& project) {
+    const Datum& datum = project.datum;
+    const Piece* piece = datum.piece ? find(project, *datum.piece) : nullptr;
+    if (datum.height != DatumHeight::piece || piece == nullptr)
+        return std::nullopt;
+    return place_of(project, *piece);
+}
+
 bool is_fixed(const Piece& piece) {
     return piece.state == PieceState::hung || piece.pinned;
 }

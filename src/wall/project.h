@@ -16,18 +16,21 @@
 
 namespace wallwright::wall {
 
-/// What is in the drawer: so many of one kind of fixing.
+/// What is in the drawer, so many of one kind of fixing, and how the person's shop sells more.
 struct Stock {
     FixingTypeId fixing;
     int count = 0;
-    UnknownKeys unknown;
+    std::optional<int> pack = {};      ///< In place of the catalogue's.
+    std::optional<double> price = {};  ///< Of a pack, in place of the catalogue's.
+    UnknownKeys unknown = {};
     bool operator==(const Stock&) const = default;
 };
 
-enum class DatumHeight { floor, ceiling, level_line };
+/// piece: the edges of a piece that hangs already, its top edge and one of its sides.
+enum class DatumHeight { floor, ceiling, level_line, piece };
 template <>
 struct Names<DatumHeight> {
-    static constexpr std::string_view values[] = {"floor", "ceiling", "level_line"};
+    static constexpr std::string_view values[] = {"floor", "ceiling", "level_line", "piece"};
 };
 
 enum class DatumSide { left, right };
@@ -36,11 +39,23 @@ struct Names<DatumSide> {
     static constexpr std::string_view values[] = {"left", "right"};
 };
 
-/// What marks are measured from.
+/// What was measured upright from one true level line at the wall's two ends, mm.
+struct EndHeights {
+    double left = 0;
+    double right = 0;
+    bool operator==(const EndHeights&) const = default;
+};
+
+/// What marks are measured from. A floor or a ceiling may run off level: heights on the wall are
+/// true ones above the floor at the wall's left end, and its ceiling there is as high as the
+/// outline says.
 struct Datum {
     DatumHeight height = DatumHeight::floor;
     DatumSide side = DatumSide::left;
-    double level_line = 1500;  ///< mm above the floor; used with DatumHeight::level_line.
+    double level_line = 1500;           ///< mm above the floor; used with DatumHeight::level_line.
+    std::optional<PieceId> piece = {};  ///< Whose edges, with DatumHeight::piece.
+    std::optional<EndHeights> floor = {};    ///< From the floor up to the level line.
+    std::optional<EndHeights> ceiling = {};  ///< From the ceiling down to the level line.
     UnknownKeys unknown = {};
     bool operator==(const Datum&) const = default;
 };
@@ -67,6 +82,9 @@ struct Project {
     std::vector<KeptBlank> kept_blanks;
     /// What it costs to have one mount cut, in the same money as the card.
     std::optional<double> mount_cut_price;
+    std::optional<double> tape_price;  ///< Of a metre of the tape that mounts are put together by.
+    std::optional<double> cord_price;  ///< Of a metre.
+    std::optional<Date> hangs_on;      ///< The day on which it is to go up.
     std::vector<Wish> wishes;
     std::optional<Target> target;        ///< Toward which the group grows.
     UnknownKeys target_unknown;          ///< What stands beside the target in the file.
@@ -97,6 +115,9 @@ Size outside_size(const Project& project, const Piece& piece);
 Size outside_size(const Frame& frame, const Piece& piece);
 /// Where the piece is on the wall; empty while it waits.
 std::optional<Rect<Wall>> place_of(const Project& project, const Piece& piece);
+
+/// Where the piece is whose edges the marks are measured from; empty for any other datum.
+std::optional<Rect<Wall>> datum_place(const Project& project);
 
 /// Hung or pinned, so that nothing may move it.
 bool is_fixed(const Piece& piece);

@@ -57,6 +57,22 @@ constexpr StyleField kFields[] = {
     {"heat_above_mm", &S::heat_above, 0, 3000,
      "how far above a radiator its warm air still matters",
      "not over heaters: S. Saitzyk, Art Hardware (1987); the figure is our choice"},
+    {"breaking_margin", &S::breaking_margin, 1, 20,
+     "the load at which a hook or screw failed over the load on it",
+     "4, as for cord: C. A. Paschke, Wire & Hangers, Picture Framing Magazine, February 2013; a "
+     "wall-fixing supplier's guidance asks for more than 2",
+     true},
+    {"weak_wall_share", &S::weak_wall_share, 0.1, 1,
+     "how much of its rating a fixing keeps in lath or plasterboard that its packet does not name",
+     "test, and count on half: trade articles on wall fixings; common practice, no source", true},
+    {"dry_days", &S::dry_days, 0, 365, "days that paint dries before strips go on it",
+     "7 days: packets; common practice, no source", true},
+    {"level_mm_per_m", &S::level_error, 0, 20, "by how much a line drawn with the level may rise",
+     "0.5 mm in a metre for a good spirit level, 1 for a cheap one: makers' data sheets", true},
+    {"ruler_step_mm", &S::ruler_step, 0, 10,
+     "the step that the tape shows, to which marks are rounded; 0 is 1 mm, or 1/16 in where "
+     "lengths are in inches",
+     "tapes are divided so; common practice, no source", true},
 };
 
 }  // namespace

@@ -27,6 +27,11 @@ struct HangingStyle {
     double cord_margin = 4;
     double bed_mass_most = 0.5;
     double heat_above = 600;
+    double breaking_margin = 4;
+    double weak_wall_share = 0.5;
+    double dry_days = 7;
+    double level_error = 0.5;
+    double ruler_step = 0;
     UnknownKeys unknown = {};
     bool operator==(const HangingStyle&) const = default;
 };
@@ -40,6 +45,7 @@ struct StyleField {
     double most;
     std::string_view meaning;
     std::string_view source;
+    bool joined_later = false;  ///< Files leave it out where it has its usual value.
 };
 
 /// Every field of HangingStyle, once, in the order of the file.

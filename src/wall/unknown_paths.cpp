@@ -33,6 +33,8 @@ std::vector<std::string> unknown_paths(const Project& project) {
     add(paths, "room", project.room.unknown);
     add_all(paths, "room/furniture", project.room.furniture);
     add_all(paths, "room/fixtures", project.room.fixtures);
+    if (project.room.studs)
+        add(paths, "room/studs", project.room.studs->unknown);
     add(paths, "style", project.style.unknown);
     add_all(paths, "frames", project.frames);
     add_all(paths, "mounts", project.mounts);
@@ -54,6 +56,9 @@ std::vector<std::string> unknown_paths(const Project& project) {
         add(paths, "weights/" + one.measure, one.unknown);
     add_all(paths, "own/materials", project.own.materials);
     add_all(paths, "own/fixings", project.own.fixings);
+    for (const FixingType& fixing : project.own.fixings)
+        if (fixing.nails)
+            add(paths, fmt::format("own/fixings/{}/nails", fixing.id.text), fixing.nails->unknown);
     return paths;
 }
 

@@ -44,6 +44,7 @@ void check_outline(Faults& faults, const Polygon& outline) {
 void check_room(Faults& faults, const Room& room) {
     check_outline(faults, room.outline);
     faults.check_length("room/skirting_height_mm", room.skirting_height);
+    check_wall(faults, room);
     check_ids(faults, "room/furniture", room.furniture);
     check_ids(faults, "room/fixtures", room.fixtures);
     for (const Furniture& one : room.furniture)
@@ -98,6 +99,7 @@ void check_frame(Faults& faults, const Frame& frame) {
         check_back_board(faults, where, frame);
     check_layer(faults, where + "/glazing", frame.glazing);
     check_layer(faults, where + "/backing", frame.backing);
+    faults.check_price(where + "/price", frame.price);
 }
 
 void check_hanger(Faults& faults, const std::string& where, const Hanger& hanger) {
@@ -220,11 +222,6 @@ void check_own(Faults& faults, const Catalogue& own) {
                       "own/materials/" + material.id.text,
                       "the densities are out of order or range",
                       "give density_low and density_high in kg/m3, the low one first");
-    for (const FixingType& fixing : own.fixings) {
-        faults.check_mass("own/fixings/" + fixing.id.text + "/rated_kg", fixing.rated);
-        faults.check_size("own/fixings/" + fixing.id.text + "/width_mm", fixing.footprint.width);
-        faults.check_size("own/fixings/" + fixing.id.text + "/height_mm", fixing.footprint.height);
-    }
     for (const NamedSize& size : own.sizes) {
         faults.check_size("own/sizes/" + size.name + "/width_mm", size.size.width);
         faults.check_size("own/sizes/" + size.name + "/height_mm", size.size.height);
@@ -247,15 +244,13 @@ std::vector<Problem> faults(const Project& project) {
     check_card(faults, project);
     for (const Piece& piece : project.pieces)
         check_piece(faults, project, piece);
-    for (const Stock& stock : project.stock)
-        faults.unless(stock.count >= 0, "stock/" + stock.fixing.text, "the count is less than 0",
-                      "count what is in the drawer");
+    check_fixings(faults, project);
     check_wishes(faults, project);
     if (project.target)
         check_target(faults, project, *project.target);
     check_weights(faults, project.weights);
     check_own(faults, project.own);
-    faults.check_place("datum/level_line_mm", {0, project.datum.level_line});
+    check_datum(faults, project);
     return faults.take();
 }
 

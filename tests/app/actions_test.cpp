@@ -94,6 +94,10 @@ bool has_done(Person& person, ActionId id) {
             return state.step == desk::Step::arrange;
         case ActionId::step_hang:
             return state.step == desk::Step::hang;
+        case ActionId::preview_pages:
+            return state.step == desk::Step::hang && state.hang_view == desk::HangView::pages;
+        case ActionId::hang_step_by_step:
+            return state.step == desk::Step::hang && state.hang_view == desk::HangView::day;
     }
     return false;
 }

@@ -28,13 +28,15 @@ Parsed parse(std::vector<const char*> words) {
 }  // namespace
 
 TEST_CASE("All words of the program are understood") {
-    const Parsed parsed = parse({"wall.json", "--scale", "1.5", "--size", "1920x1080", "--step",
-                                 "hang", "--dark", "--shot", "a.png", "--announce"});
+    const Parsed parsed =
+        parse({"wall.json", "--scale", "1.5", "--size", "1920x1080", "--step", "hang", "--view",
+               "pages", "--dark", "--shot", "a.png", "--announce"});
     REQUIRE(std::holds_alternative<Options>(parsed.result));
     const auto& options = std::get<Options>(parsed.result);
     CHECK(options.app.file == "wall.json");
     CHECK(options.app.text_scale == 1.5F);
     CHECK(options.app.step == desk::Step::hang);
+    CHECK(options.app.hang_view == desk::HangView::pages);
     CHECK(options.app.dark);
     REQUIRE(options.loop.size.has_value());
     CHECK(options.loop.size->width == 1920);
@@ -50,6 +52,7 @@ TEST_CASE("Without words nothing is asked for") {
     CHECK(options.app.file.empty());
     CHECK_FALSE(options.app.text_scale.has_value());
     CHECK_FALSE(options.app.step.has_value());
+    CHECK_FALSE(options.app.hang_view.has_value());
     CHECK_FALSE(options.loop.size.has_value());
     CHECK(options.loop.shot.empty());
 }
@@ -59,7 +62,8 @@ TEST_CASE("A word that cannot be used is told in one line, with status 2") {
         std::vector<const char*>{"--size", "large"}, std::vector<const char*>{"--size", "0x800"},
         std::vector<const char*>{"--size", "12800000x8"}, std::vector<const char*>{"--scale", "9"},
         std::vector<const char*>{"--scale", "nan"}, std::vector<const char*>{"--step", "paint"},
-        std::vector<const char*>{"--colour"}, std::vector<const char*>{"a.json", "b.json"});
+        std::vector<const char*>{"--view", "moon"}, std::vector<const char*>{"--colour"},
+        std::vector<const char*>{"a.json", "b.json"});
     const Parsed parsed = parse(words);
     REQUIRE(std::holds_alternative<int>(parsed.result));
     CHECK(std::get<int>(parsed.result) == 2);
@@ -84,6 +88,15 @@ TEST_CASE("Each step of the job can be started with") {
     const Parsed parsed = parse({"--step", word});
     REQUIRE(std::holds_alternative<Options>(parsed.result));
     CHECK(std::get<Options>(parsed.result).app.step == step);
+}
+
+TEST_CASE("Each view of hanging can be started with") {
+    const auto [word, view] =
+        GENERATE(std::pair{"wall", desk::HangView::wall}, std::pair{"pages", desk::HangView::pages},
+                 std::pair{"day", desk::HangView::day});
+    const Parsed parsed = parse({"--view", word});
+    REQUIRE(std::holds_alternative<Options>(parsed.result));
+    CHECK(std::get<Options>(parsed.result).app.hang_view == view);
 }
 
 TEST_CASE("The version is told without opening anything") {

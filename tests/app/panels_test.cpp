@@ -165,6 +165,12 @@ TEST_CASE("Nothing in the column is cut off at its sides, at either text size") 
         CAPTURE(scale, static_cast<int>(unit), static_cast<int>(step));
         scene.session().selection.clear();
         scene.show(step);
+        for (const char* part : {"room/behind", "room/conditions", "hang/tools", "hang/prices"})
+            if (scene.hands.has(part))
+                scene.hands.click(part);
+        for (const char* part : {"room/studs", "hang/floor"})
+            if (scene.hands.has(part))
+                scene.hands.click(part);
         CHECK(cut_off(scene.hands) == std::vector<std::string>{});
         scene.select("kelp");
         open_all_sections(scene.hands);
@@ -293,6 +299,7 @@ TEST_CASE("Another hanger gives up a fixing that does not go with it") {
 TEST_CASE("A mark selects its piece") {
     Scene scene(demo());
     scene.show(Step::hang);
+    scene.hands.hover("hang/loads");
     scene.hands.click("hang/mark/1");
     CHECK(scene.session().selection.one_piece() ==
           scene.session().assessment().marks.marks.front().piece);
@@ -309,12 +316,12 @@ TEST_CASE("What frames not bought yet need has a heading of its own, and asks no
     Scene scene{desk::Session(project)};
     scene.show(Step::hang);
     CHECK(scene.hands.has("hang/needs/To have at hand"));
-    CHECK_FALSE(scene.hands.has("hang/needs/For frames not bought yet"));
+    CHECK_FALSE(scene.hands.has("hang/needs/Later, or not bought yet"));
     add("dune", 960, "strip_large").wished = true;
     add("tide", 1420, "strip_medium").wished = true;
     scene.session().apply("Wish", project);
     scene.hands.settle();
-    CHECK(scene.hands.has("hang/needs/For frames not bought yet"));
+    CHECK(scene.hands.has("hang/needs/Later, or not bought yet"));
     scene.hands.fill_in("hang/stock/strip_large", "12");
     scene.hands.fill_in("hang/stock/strip_medium", "3");
     CHECK(scene.session().project().stock.size() == 2);

@@ -76,3 +76,16 @@ TEST_CASE("A sofa, a door and a switch keep pieces out; a lamp and a plant do no
     room.fixtures = {{{"it"}, FixtureType::light_switch, "", place, {}}};
     CHECK(is_kept_out(room, place));
 }
+
+TEST_CASE("A socket in the room behind keeps no piece out") {
+    Room room = room_with(kAttic);
+    Fixture socket;
+    socket.id = {"socket"};
+    socket.type = FixtureType::socket;
+    socket.place = {{1000, 1300}, {1086, 1386}};
+    room.fixtures.push_back(socket);
+    const Rect<Wall> over_it{{900, 1200}, {1200, 1600}};
+    CHECK(is_kept_out(room, over_it));
+    room.fixtures[0].other_side = true;
+    CHECK_FALSE(is_kept_out(room, over_it));
+}

@@ -128,6 +128,19 @@ TEST_CASE("Strips on wallpaper are for the person to mend, since the hanger is o
     CHECK_FALSE(is_fixable(project, "surface-fit"));
 }
 
+TEST_CASE("A fixing that the wall does not take is chosen anew") {
+    wall::Project brick = one_on_hooks({1000, 1300});
+    brick.room.core = wall::Core::masonry;
+    brick.pieces[0].fixing = wall::FixingTypeId{"hollow_anchor"};
+    CHECK(fixed_by(brick, "fixing-suits-wall") == "Choose another fixing for Kelp");
+    wall::Project rented = one_on_hooks({1000, 1300});
+    rented.room.rail = 2200;
+    rented.room.no_holes = true;
+    rented.pieces[0].hanger.type = wall::HangerType::two_rings;
+    rented.pieces[0].fixing = wall::FixingTypeId{"hook_1"};
+    CHECK(fixed_by(rented, "no-holes") == "Choose another fixing for Kelp");
+}
+
 TEST_CASE("A mark out of reach or sight is measured from the other corner") {
     CHECK(fixed_by(one_on_hooks({8000, 1300}), "tape-reach") == "Measure from the right corner");
     wall::Project attic = attic_of(4000, 1500, 2500);

@@ -46,6 +46,41 @@ TEST_CASE("The picture is drawn anew only when something is another") {
     CHECK_FALSE(refresh(picture, session, Step::hang, 0.1));
 }
 
+TEST_CASE("Each layer of the step hang can be left out, and is drawn nowhere else") {
+    wall::Project project = wall_of(3600, 2400);
+    project.room.core = wall::Core::plasterboard;
+    project.room.studs = wall::Studs{300, 600, 45};
+    add_piece(project, "kelp", {1000, 1300}, {300, 400});
+    add_fixture(project, wall::FixtureType::socket, Rect<Wall>::at({2900, 300}, {86, 86}));
+    const Session session(project);
+    const auto drawn = [&](Step step, const HangLayers& layers) {
+        WallPicture picture;
+        refresh(picture, session, step, 0.05, layers);
+        return draw::to_text(picture.drawing);
+    };
+    const std::string all = drawn(Step::hang, {});
+    for (const auto layer : {&HangLayers::marks, &HangLayers::fixings, &HangLayers::loads,
+                             &HangLayers::zones, &HangLayers::studs}) {
+        HangLayers layers;
+        layers.*layer = false;
+        CHECK(drawn(Step::hang, layers).size() < all.size());
+        CHECK(drawn(Step::arrange, layers) == drawn(Step::arrange, {}));
+        CHECK(drawn(Step::room, layers) == drawn(Step::room, {}));
+    }
+    CHECK(drawn(Step::arrange, {}).size() < all.size());
+}
+
+TEST_CASE("A layer that is switched draws the step hang anew, and no other step") {
+    const Session session = some_wall();
+    HangLayers layers;
+    WallPicture picture;
+    for (const Step step : {Step::hang, Step::room}) {
+        refresh(picture, session, step, 0.05, layers);
+        layers.marks = !layers.marks;
+        CHECK(refresh(picture, session, step, 0.05, layers) == (step == Step::hang));
+    }
+}
+
 TEST_CASE("Waiting pieces are where the drawing has them, below the wall") {
     Session session = some_wall();
     WallPicture picture;

@@ -128,7 +128,8 @@ TEST_CASE("Each frame is drawn where its piece hangs") {
 TEST_CASE("What is not asked for is not drawn") {
     const wall::Project project = scenes::attic_gallery();
     ElevationOptions bare;
-    bare.dimensions = bare.fixings = bare.zones = bare.waiting = bare.letters = false;
+    bare.dimensions = bare.fixings = bare.marks = bare.zones = false;
+    bare.waiting = bare.letters = false;
     const draw::WallDrawing drawing = test::drawn(project, bare);
     CHECK(test::texts_in(drawing).empty());
     CHECK(test::count_lines(drawing, LineType::dashed) == 0);

@@ -159,6 +159,19 @@ TEST_CASE("Removed pieces take along what only they had, and leave their prints 
     CHECK(find(without_both, FrameId{"fern"}) != nullptr);
 }
 
+TEST_CASE(
+    "Marks are measured from the floor again once the piece they were measured from is gone") {
+    Project project = sharing_wall();
+    project.datum.height = DatumHeight::piece;
+    project.datum.piece = kKelp;
+    const PieceId dune[] = {kDune};
+    CHECK(edits::remove_pieces(project, dune)->datum == project.datum);
+    const PieceId kelp[] = {kKelp};
+    const Project without = edits::remove_pieces(project, kelp).value();
+    CHECK(without.datum.height == DatumHeight::floor);
+    CHECK_FALSE(without.datum.piece);
+}
+
 TEST_CASE("A part that others share is copied before it changes") {
     Project project = sharing_wall();
     project = edits::change_frame(project, kDune, [](Frame& one) {

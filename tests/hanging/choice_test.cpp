@@ -38,18 +38,20 @@ Stock some(const std::string& type, int count) {
 }  // namespace
 
 TEST_CASE("The weakest fixing that carries the piece with its margin is chosen") {
-    CHECK(OnePiece(HangerType::sawtooth, 1.25).choice() == "hook_small");
+    CHECK(OnePiece(HangerType::sawtooth, 1.24).choice() == "hook_small");
     CHECK(OnePiece(HangerType::sawtooth, 1.3).choice() == "hook_large");
     CHECK(OnePiece(HangerType::sawtooth, 2.6).choice() == "screw");
-    CHECK(OnePiece(HangerType::two_rings, 2.5).choice() == "hook_small");
+    CHECK(OnePiece(HangerType::two_rings, 2.49).choice() == "hook_small");
     CHECK(OnePiece(HangerType::strips, 0.5).choice() == "strip_small");
 }
 
 TEST_CASE("Strips that need only the four corners come before weaker ones that need more") {
     // Small: 1.5 x 1.2 / 0.4 = 5 pairs; medium: 2.
     CHECK(OnePiece(HangerType::strips, 1.2).choice() == "strip_medium");
-    // Medium: 1.5 x 4.9 / 1.3 = 6 pairs; large: 5. Neither stays with the corners.
-    CHECK(OnePiece(HangerType::strips, 4.9).choice() == "strip_medium");
+    // Medium: 1.5 x 4.9 / 1.3 = 6 pairs; large: 5. Neither stays with the corners, and 5 are fewer
+    // to buy.
+    CHECK(OnePiece(HangerType::strips, 4.9).choice() == "strip_large");
+    CHECK(OnePiece(HangerType::strips, 4.9).choice({some("strip_medium", 6)}) == "strip_medium");
 }
 
 TEST_CASE("What is in the drawer comes before what must be bought") {
@@ -104,6 +106,89 @@ TEST_CASE("Brick, concrete and tile get screws, and hooks only where there are n
     CHECK(one.choice() == "screw");
     std::erase_if(one.catalogue.fixings,
                   [](const wall::FixingType& type) { return type.kind == FixingKind::screw; });
+    CHECK(one.choice() == "hook_small");
+}
+
+TEST_CASE("Fewer packs to buy come before a weaker kind") {
+    OnePiece one(HangerType::two_rings, 1.0);
+    CHECK(one.choice() == "hook_small");
+    one.catalogue.fixings[4].pack = 2;
+    CHECK(one.choice() == "hook_large");
+    one.catalogue.fixings[4].price = 5;
+    one.catalogue.fixings[3].price = 2;
+    CHECK(one.choice() == "hook_small");
+    one.project.stock = {{{"hook_large"}, 0, {}, 3.5}};
+    CHECK(one.choice() == "hook_large");
+    one.project.stock.front().pack = 1;
+    CHECK(one.choice() == "hook_small");
+}
+
+TEST_CASE("A wall that must have no holes gets what makes none, where that goes with the hanger") {
+    OnePiece one(HangerType::two_rings, 1.0);
+    wall::FixingType rail;
+    rail.id = {"rail"};
+    rail.kind = FixingKind::rail_hook;
+    rail.rated = {10};
+    rail.footprint = {20, 50};
+    one.catalogue.fixings.push_back(rail);
+    one.project.room.no_holes = true;
+    CHECK(one.choice() == "hook_small");
+    one.project.room.rail = 2100;
+    CHECK(one.choice() == "rail");
+    one.project.room.rail = 1700;  // The piece's top is at 1800.
+    CHECK(one.choice() == "hook_small");
+    one.project.room.rail = 2100;
+    one.project.room.no_holes = false;
+    CHECK(one.choice() == "hook_small");  // Its cord would be seen.
+}
+
+TEST_CASE("Where the ground shakes a closed hook comes before an open one, if it carries") {
+    OnePiece one(HangerType::two_rings, 1.0);
+    wall::FixingType closed = one.catalogue.fixings[5];
+    closed.id = {"closed"};
+    closed.closed = true;
+    one.catalogue.fixings.push_back(closed);
+    CHECK(one.choice({some("hook_small", 2)}) == "hook_small");
+    one.project.room.shakes = true;
+    CHECK(one.choice({some("hook_small", 2)}) == "closed");
+    one.catalogue.fixings.back().rated = {0.5};
+    CHECK(one.choice() == "hook_small");
+    one.catalogue.fixings.back().rated = {15};
+    one.project.pieces.front().hanger.type = HangerType::sawtooth;
+    one.project.pieces.front().hanger.drop = 60;
+    CHECK(one.choice() == "hook_small");
+}
+
+TEST_CASE("A plate does not show above the frame where a pack of something else hides it") {
+    OnePiece one(HangerType::sawtooth, 1.0);
+    CHECK(one.choice({some("hook_small", 1)}) == "hook_small");
+    one.project.pieces.front().hanger.drop = 12;
+    CHECK(one.choice({some("hook_small", 1)}) == "screw");
+    one.catalogue.fixings[5].cores = {wall::Core::masonry};
+    one.project.room.core = wall::Core::plasterboard;  // No other way: then the one at hand.
+    one.project.style.weak_wall_share = 1;
+    CHECK(one.choice({some("hook_small", 1)}) == "hook_small");
+}
+
+TEST_CASE("Keyholes get screws with a head, whatever else is cheaper") {
+    CHECK(OnePiece(HangerType::keyholes, 1.0).choice({some("hook_small", 9)}) == "screw");
+}
+
+TEST_CASE("What is made for hollow walls is not chosen while the wall is not known") {
+    OnePiece one(HangerType::sawtooth, 2.0);
+    one.catalogue.fixings[4].cores = {wall::Core::plasterboard};
+    CHECK(one.choice() == "screw");
+    one.project.room.core = wall::Core::plasterboard;
+    CHECK(one.choice() == "hook_large");
+    one.project.room.core = wall::Core::masonry;
+    CHECK(one.choice() == "screw");
+}
+
+TEST_CASE("Paint on concrete is as hard as concrete") {
+    OnePiece one(HangerType::sawtooth, 1.0);
+    one.project.room.core = wall::Core::concrete;
+    CHECK(one.choice() == "screw");
+    one.project.room.core = wall::Core::masonry;
     CHECK(one.choice() == "hook_small");
 }
 

@@ -74,7 +74,8 @@ TEST_CASE("The share of the rated load in use is that of the fixing with the mos
     CHECK(hanging.fixing_title == "hook_small");
     CHECK(hanging.margin == 2);
     CHECK(hanging.mass.high.value == Approx(2.04));
-    CHECK(hanging.use == Approx(1.02 / 2.5));
+    // 20 mm deep, rings 375 mm above the foot.
+    CHECK(hanging.use == Approx(1.02 * std::hypot(1, 10.0 / 375) / 2.5));
     CHECK(hanging.findings.empty());
 }
 
@@ -169,6 +170,59 @@ TEST_CASE("A flat cord is asked to be four times as strong as it is pulled") {
     CHECK(weight_of(*hanging.cord_breaking_needed) / hanging.cord->tension == Approx(4));
 }
 
+TEST_CASE("One kind for the whole wall comes before a packet of each, where that is cheaper") {
+    Project project = scenes::wall_of(6000, 2400);
+    add(project, "light", HangerType::sawtooth, 1.0);
+    add(project, "heavy", HangerType::sawtooth, 2.0);
+    wall::Catalogue catalogue = scenes::small_catalogue();
+    const auto titles = [&] {
+        const auto hangings = hang_all(project, catalogue);
+        CHECK(hangings[0].best_known);
+        return std::pair(hangings[0].fixing_title, hangings[1].fixing_title);
+    };
+    CHECK(titles() == std::pair<std::string, std::string>("hook_small", "hook_large"));
+    for (wall::FixingType& type : catalogue.fixings)
+        type.pack = 10;
+    CHECK(titles() == std::pair<std::string, std::string>("hook_large", "hook_large"));
+    project.stock = {{{"hook_small"}, 1, {}}};
+    CHECK(titles() == std::pair<std::string, std::string>("hook_small", "hook_large"));
+}
+
+TEST_CASE("A piece that hangs from a rail has its cord up to it and no pull off the wall") {
+    Project project = one_piece(HangerType::two_rings, 2.0);
+    wall::Catalogue catalogue = scenes::small_catalogue();
+    wall::FixingType rail;
+    rail.id = {"rail"};
+    rail.title = "rail";
+    rail.kind = wall::FixingKind::rail_hook;
+    rail.rated = {10};
+    rail.footprint = {20, 50};
+    catalogue.fixings.push_back(rail);
+    project.pieces.front().fixing = rail.id;
+    Hanging hanging = hang_all(project, catalogue).front();
+    CHECK(hanging.fixings.empty());
+    REQUIRE(hanging.findings.size() == 1);
+    CHECK(
+        hanging.findings[0].text ==
+        "Kelp: its fixing (rail) hangs on a picture rail, and none is known on this wall; say how "
+        "high it is or take another fixing.");
+    project.room.rail = 2150;
+    hanging = hang_all(project, catalogue).front();
+    CHECK(hanging.findings.empty());
+    CHECK_FALSE(hanging.top_pull);
+    REQUIRE(hanging.fixings.size() == 2);
+    // Rings 125 mm below the top at 1800 and 320 mm apart about 200.
+    CHECK(hanging.fixings[0].at == geometry::Point<Wall>{40, 2150});
+    CHECK(hanging.fixings[1].at == geometry::Point<Wall>{360, 2150});
+    CHECK(hanging.fixings[0].cord == Approx(475));
+    CHECK(hanging.cord_breaking_needed->value == Approx(4 * 2.04));
+    CHECK(covered_by(hanging.fixings[0]) == Rect<Wall>{{30, 2125}, {50, 2175}});
+    project.room.rail = 1790;
+    CHECK(hang_all(project, catalogue).front().findings.at(0).text ==
+          "Kelp: its fixing (rail) hangs on the picture rail 1790 mm up, below its top at 1800 mm; "
+          "hang it lower or take another fixing.");
+}
+
 TEST_CASE("The heaviest piece gets the strong fixing from the drawer") {
     Project project = scenes::wall_of(6000, 2400);
     add(project, "light", HangerType::sawtooth, 1.0);
@@ -230,9 +284,9 @@ void add_any_piece(Project& project, int number) {
     frame.rebate_width = frame.moulding_width / 3;
     piece.state = *rc::gen::element(PieceState::planned, PieceState::hung);
     piece.turned = *rc::gen::arbitrary<bool>();
-    piece.hanger.type =
-        *rc::gen::element(HangerType::strips, HangerType::sawtooth, HangerType::two_rings,
-                          HangerType::cord_one_hook, HangerType::cord_two_hooks);
+    piece.hanger.type = *rc::gen::element(HangerType::strips, HangerType::sawtooth,
+                                          HangerType::two_rings, HangerType::cord_one_hook,
+                                          HangerType::cord_two_hooks, HangerType::keyholes);
     piece.hanger.drop = sometimes(length(0, 400));
     piece.hanger.ring_spacing = sometimes(length(1, 1500));
     piece.hanger.cord_length = sometimes(length(1, 1800));

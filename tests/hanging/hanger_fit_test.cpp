@@ -76,6 +76,14 @@ TEST_CASE("Rings as wide apart as the frame do not fit on it") {
           "rings 500 mm apart do not fit on a frame 500 mm wide; measure between them again");
 }
 
+TEST_CASE("Keyholes are called so where they do not fit") {
+    Hanger hanger = sound(HangerType::keyholes);
+    CHECK(wrong_with(hanger).empty());
+    hanger.ring_spacing = 500;
+    CHECK(to_text(only_misfit(hanger)) ==
+          "keyholes 500 mm apart do not fit on a frame 500 mm wide; measure between them again");
+}
+
 TEST_CASE("Hooks as wide apart as the rings do not go under one cord") {
     Hanger hanger = sound(HangerType::cord_two_hooks);
     hanger.hook_spacing = 400;

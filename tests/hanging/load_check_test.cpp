@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace wallwright::hanging {
 
@@ -44,7 +45,8 @@ TEST_CASE("An overloaded hook is a stop that says load, limit and what to do") {
     const Finding& finding = findings.front();
     CHECK(finding.rule == "weight-within-rating");
     CHECK(finding.severity == Severity::stop);
-    CHECK(*finding.measured == Approx(3.0));
+    // 20 mm deep, the hook 450 mm above the foot.
+    CHECK(*finding.measured == Approx(3.0 * std::hypot(1, 10.0 / 450)));
     CHECK(*finding.wanted == Approx(2.5));
     CHECK(finding.unit == "kg");
     CHECK(finding.text ==
@@ -134,6 +136,63 @@ TEST_CASE(
           "Kelp: the hook's plate, 38 mm high (hook_large), shows above the frame, which rests on "
           "it 15 mm below its top; take a smaller hook or a screw.");
     CHECK(one.on("screw").empty());
+}
+
+TEST_CASE("Strips are refused on a rough back and behind what cannot be replaced") {
+    OnePiece one(HangerType::strips, 0.5);
+    one.project.frames.front().rough_back = true;
+    auto findings = one.on("strip_small");
+    REQUIRE(findings.size() == 1);
+    CHECK(findings.front().rule == "strips-fit-the-back");
+    CHECK(findings.front().severity == Severity::stop);
+    CHECK(findings.front().text ==
+          "Kelp: its back is rough, dusty or soft, and strips do not hold on it; give it a hanger "
+          "and hang it on hooks or screws.");
+    one.project.frames.front().rough_back = false;
+    one.project.pieces.front().irreplaceable = true;
+    findings = one.on("strip_small");
+    REQUIRE(findings.size() == 1);
+    CHECK(findings.front().rule == "irreplaceable-on-strips");
+    CHECK(findings.front().severity == Severity::stop);
+    OnePiece hooks(HangerType::two_rings, 0.5);
+    hooks.project.frames.front().rough_back = true;
+    hooks.project.pieces.front().irreplaceable = true;
+    CHECK(hooks.on("hook_small").empty());
+}
+
+TEST_CASE("A rating that a weak wall cuts is told with what the packet says") {
+    OnePiece one(HangerType::two_rings, 3.0);
+    one.project.room.core = wall::Core::plasterboard;
+    const auto findings = one.on("hook_large");
+    REQUIRE(findings.size() == 1);
+    CHECK(findings.front().text ==
+          "Kelp: each of its 2 fixings (hook_large) would carry 1.50 kg and may carry 1.25 kg "
+          "(rated 5.00 kg, of which 2.50 kg count in plasterboard, margin 2); take a stronger "
+          "fixing or make the piece lighter.");
+}
+
+TEST_CASE("What failed at its rating is given a wider margin") {
+    OnePiece one(HangerType::two_rings, 3.0);
+    one.catalogue.fixings[4].breaking = true;
+    const auto findings = one.on("hook_large");
+    REQUIRE(findings.size() == 1);
+    CHECK(*findings.front().wanted == Approx(1.25));
+    CHECK_THAT(findings.front().text, Catch::Contains("(failed at 5.00 kg, margin 4)"));
+}
+
+TEST_CASE("Nails that the frame's depth would pull out of the wood are a stop") {
+    OnePiece one(HangerType::two_rings, 2.0);
+    one.project.room.core = wall::Core::wood;
+    one.catalogue.fixings[4].nails = wall::Nails{1, 1.2, 15};
+    CHECK(one.on("hook_large").empty());
+    one.project.frames.front().depth = 1200;
+    const auto findings = one.on("hook_large");
+    REQUIRE(findings.size() == 1);
+    CHECK(findings.front().rule == "weight-within-rating");
+    CHECK(findings.front().unit == "N");
+    // 19.6 N x 600 / 375 on two; one nail holds 1380 x 0.35^2.5 x 0.0472 in x 0.591 in = 2.79 lb.
+    CHECK(*findings.front().measured == Approx(15.69).margin(0.01));
+    CHECK(*findings.front().wanted == Approx(12.4).margin(0.05));
 }
 
 TEST_CASE("Loads and lengths are said in the person's unit") {

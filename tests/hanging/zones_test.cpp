@@ -127,6 +127,30 @@ TEST_CASE(
     CHECK(cable_zones(room).front().source == "common practice, no source");
 }
 
+// BS 7671 522.6.202(i) and IET On-Site Guide 7.3.2: the zones of an accessory reach through a wall
+// of 100 mm or less to its other side.
+TEST_CASE("A switch in the room behind counts through a thin wall, and through one unmeasured") {
+    Room room = room_of(GENERATE(CablePractice::none_known, CablePractice::bs_7671));
+    add(room, FixtureType::light_switch, kSwitch);
+    room.fixtures.front().other_side = true;
+    const Point<Wall> above{1040, 1700};
+    CHECK(in_zone(room, above));
+    room.thickness = 100;
+    CHECK(in_zone(room, above));
+    CHECK(places(room, "straight above or below the switch in the room behind").size() == 1);
+    room.thickness = 101;
+    CHECK_FALSE(in_zone(room, above));
+    room.fixtures.front().other_side = false;
+    CHECK(in_zone(room, above));
+}
+
+TEST_CASE("A door in the room behind has no zones in this one") {
+    Room room = room_of(CablePractice::din_18015_3);
+    add(room, FixtureType::door, kDoor);
+    room.fixtures.front().other_side = true;
+    CHECK(places(room, "100 to 300 mm beside the door").empty());
+}
+
 TEST_CASE("A nail straight below a switch is in a zone under every practice") {
     Room room = room_of(
         GENERATE(CablePractice::none_known, CablePractice::bs_7671, CablePractice::din_18015_3));

@@ -38,7 +38,7 @@ TEST_CASE("Dashed outlines are explained on paper where there are frames not bou
 TEST_CASE("A legend keeps to its width and leaves out what does not fit") {
     for (const double width : {40.0, 90.0, 180.0, 270.0}) {
         Shapes shapes;
-        add_legend(shapes, {10, 20}, width, true);
+        add_legend(shapes, {10, 20}, width, {true, true});
         CAPTURE(width);
         CHECK(test::outside(shapes, {{10, 15}, {10 + width, 25}}) == std::vector<std::string>{});
         CHECK(test::collisions(shapes) == std::vector<std::string>{});

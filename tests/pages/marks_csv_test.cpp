@@ -1,5 +1,6 @@
 #include "pages/marks_csv.h"
 
+#include "pages/csv_line.h"
 #include "support/scenes.h"
 
 #include <catch2/catch.hpp>
@@ -48,4 +49,18 @@ TEST_CASE("On a wall that grows each line ends with the stage") {
           "mark,piece,what,across_mm,up_mm,across_error_mm,up_error_mm,stage\r\n"
           "0,Kelp,,0.00,0.00,0.00,0.00,\r\n"
           "0,Dune (not bought yet),,0.00,0.00,0.00,0.00,2\r\n");
+}
+
+TEST_CASE("Where something hangs from a rail each line says how long its cord is") {
+    wall::Project project = scenes::wall_of(3000, 2400);
+    scenes::add_piece(project, "kelp", {1000, 1400}, {300, 400});
+    hanging::MarksTable table;
+    table.marks.resize(2);
+    table.marks[0].piece = table.marks[1].piece = wall::PieceId{"kelp"};
+    table.marks[1].kind = hanging::MarkKind::rail;
+    table.marks[1].cord = 525;
+    CHECK(marks_csv(project, table) ==
+          "mark,piece,what,across_mm,up_mm,across_error_mm,up_error_mm,cord_mm\r\n"
+          "0,Kelp,,0.00,0.00,0.00,0.00,\r\n"
+          "0,Kelp,,0.00,0.00,0.00,0.00,525.00\r\n");
 }

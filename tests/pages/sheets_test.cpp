@@ -144,8 +144,8 @@ TEST_CASE("Mounts and card come only where a mount is to be cut, and after all e
         return sheets(project, assessment, options).size();
     };
     const std::size_t all = count({});
-    const std::size_t wall =
-        count({SheetPart::elevation, SheetPart::marks, SheetPart::loads, SheetPart::findings});
+    const std::size_t wall = count({SheetPart::elevation, SheetPart::marks, SheetPart::loads,
+                                    SheetPart::findings, SheetPart::list});
     CHECK(count({SheetPart::mounts}) > 0);
     CHECK(count({SheetPart::card}) > 0);
     CHECK(all == wall + count({SheetPart::card, SheetPart::mounts}));

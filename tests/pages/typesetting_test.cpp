@@ -41,6 +41,21 @@ TEST_CASE("Lines are broken between words and none is wider than asked") {
     CHECK(joined == text);
 }
 
+TEST_CASE("A number and its fraction are never parted by the end of a line") {
+    const std::string text = "Hang it 1 1/4 in to the left and 16 15/16 in up, 3 or 1/2 in off";
+    bool broken = false;
+    for (double width = 12; width < 60; width += 0.5) {
+        for (const std::string& line : lines_of(text, {2.2, false}, width)) {
+            CAPTURE(width, line);
+            CHECK_FALSE(line.starts_with("1/4"));
+            CHECK_FALSE(line.starts_with("15/16"));
+            broken = broken || line.starts_with("1/2");
+        }
+    }
+    // Where no number is before it, a fraction begins a line as any word.
+    CHECK(broken);
+}
+
 TEST_CASE("A word wider than the line is broken") {
     const auto lines = lines_of("Donaudampfschifffahrtsgesellschaft", {2.2, false}, 20);
     CHECK(lines.size() > 1);

@@ -40,6 +40,20 @@ void hang_on_a_nail(wall::Project& project, const std::string& id) {
     piece_named(project, id).fixing = wall::FixingTypeId{"hook_small"};
 }
 
+void hang_from_the_rail(wall::Project& project, const std::string& id, const wall::Hanger& hanger) {
+    wall::FixingType hook;
+    hook.id = {"rail"};
+    hook.title = "Rail hook";
+    hook.kind = wall::FixingKind::rail_hook;
+    hook.rated = {10};
+    hook.footprint = {20, 50};
+    hook.source = "for tests";
+    project.own.fixings = {hook};
+    project.room.rail = 2200;
+    piece_named(project, id).hanger = hanger;
+    piece_named(project, id).fixing = hook.id;
+}
+
 wall::Piece& piece_named(wall::Project& project, const std::string& id) {
     const auto found = std::ranges::find(project.pieces, wall::PieceId{id}, &wall::Piece::id);
     REQUIRE(found != project.pieces.end());

@@ -23,6 +23,9 @@ void make_light(wall::Project& project, const std::string& id, double kg);
 /// Hung from a sawtooth on one nailed hook instead of strips.
 void hang_on_a_nail(wall::Project& project, const std::string& id);
 
+/// With rail hooks 20 mm wide, rated 10 kg, in the wall's own catalogue, and a rail 2200 mm up.
+void hang_from_the_rail(wall::Project& project, const std::string& id, const wall::Hanger& hanger);
+
 /// The piece of this id, to change it.
 wall::Piece& piece_named(wall::Project& project, const std::string& id);
 

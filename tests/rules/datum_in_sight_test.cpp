@@ -53,3 +53,31 @@ TEST_CASE("On a flat wall every mark sees its corner") {
             CHECK(findings_of(kRule, project).empty());
         }
 }
+
+TEST_CASE("Marks are measured from the edges of what hangs, along the line of its top") {
+    wall::Project project = under_a_roof();
+    add_hung(project, "reef", {1000, 1000}, {300, 400});
+    project.datum.height = wall::DatumHeight::piece;
+    project.datum.piece = wall::PieceId{"reef"};
+    CHECK(findings_of(kRule, project).empty());
+    piece_named(project, "reef").state = wall::PieceState::planned;
+    const wall::Finding found = findings_of(kRule, project).front();
+    CHECK(found.severity == wall::Severity::mind);
+    CHECK(found.text ==
+          "Marks are measured from the edges of Reef, which does not hang yet; hang it first, or "
+          "measure from the floor.");
+}
+
+TEST_CASE("The line along a piece's top must reach the marks") {
+    wall::Project project = under_a_roof();
+    add_hung(project, "reef", {3500, 1900}, {300, 400});
+    piece_named(project, "kelp").at = geometry::Point<geometry::Wall>{300, 1000};
+    project.datum.height = wall::DatumHeight::piece;
+    project.datum.piece = wall::PieceId{"reef"};
+    const std::vector<wall::Finding> found = findings_of(kRule, project);
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].text ==
+          "The marks of Kelp cannot be reached level along the top edge of Reef; measure from "
+          "another piece or from a corner.");
+    CHECK(found[1].text.find("level line at 2300 mm") != std::string::npos);
+}

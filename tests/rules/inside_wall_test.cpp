@@ -76,3 +76,20 @@ TEST_CASE("A hook whose plate reaches past the ceiling is a stop though its piec
     piece_named(project, "kelp").hanger.drop = 25;
     CHECK(findings_of("inside-wall", project).empty());
 }
+
+TEST_CASE("A rail that is above the ceiling is not mended by moving the piece down") {
+    wall::Project project = wall_of(3600, 2400);
+    project.room.rail = 2500;
+    wall::Piece& kelp = add_piece(project, "kelp", {1000, 1300}, {300, 400});
+    kelp.hanger.type = wall::HangerType::two_rings;
+    kelp.fixing = wall::FixingTypeId{"rail"};
+    wall::FixingType rail;
+    rail.id = {"rail"};
+    rail.kind = wall::FixingKind::rail_hook;
+    rail.rated = units::Kilograms{10};
+    rail.footprint = {20, 40};
+    project.own.fixings.push_back(rail);
+    const std::string text = only_finding("inside-wall", project).text;
+    CHECK_THAT(text, Catch::EndsWith("look at its height, move the piece aside, or hang it without "
+                                     "the rail."));
+}

@@ -228,6 +228,7 @@ TEST_CASE("A mistake in a catalogue is named with its record, and nothing of the
           "own.json: materials/elm: \"density_high_kg_per_m3\" is missing; add it");
     CHECK(complaint(R"({"fixings": [{"id": "nail", "kind": "nail"}]})") ==
           "own.json: fixings/nail/kind: must be one of \"strip_pair\", \"nail_hook\", \"screw\", "
+          "\"rail_hook\", "
           "got \"nail\"");
     CHECK(complaint(R"({"materials": [{"id": "elm", "density_low_kg_per_m3": 500,
                        "density_high_kg_per_m3": 600, "uses": ["floor"]}]})") ==

@@ -235,6 +235,10 @@ TEST_CASE("Keys that this version does not know survive at every level") {
                                             "/pieces/0",
                                             "/pieces/0/hanger",
                                             "/style",
+                                            "/room/studs",
+                                            "/stock/0",
+                                            "/own/fixings/0",
+                                            "/own/fixings/0/nails",
                                             "/datum",
                                             "/wishes/0",
                                             "/target",
@@ -245,6 +249,15 @@ TEST_CASE("Keys that this version does not know survive at every level") {
         ordered_json wall = ordered_json::parse(kSmallWall);
         wall["wishes"] = {{{"wish", "low"}, {"first", "kelp"}}};
         wall["target"] = {{"corner", "top_left"}};
+        wall["room"]["studs"] = {{"first_mm", 150}};
+        wall["stock"] = {{{"fixing", "hook_1"}, {"count", 4}}};
+        wall["own"]["fixings"] = {
+            {{"id", "pin"},
+             {"kind", "nail_hook"},
+             {"rated_kg", 1},
+             {"width_mm", 8},
+             {"height_mm", 20},
+             {"nails", {{"count", 1}, {"diameter_mm", 1}, {"length_mm", 9}}}}};
         wall["weights"] = {{{"measure", "even_gaps"}, {"weight", 3}}};
         const ordered_json later = {{"b", 1}, {"a", {1.5, nullptr}}};
         wall[ordered_json::json_pointer(std::string(place) + "/from_later")] = later;

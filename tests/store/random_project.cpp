@@ -1,5 +1,6 @@
 #include "random_project.h"
 
+#include "random_parts.h"
 #include "store/json_project.h"
 
 #include <fmt/format.h>
@@ -13,93 +14,6 @@ namespace wallwright::store {
 namespace {
 
 using namespace wall;
-
-/// low to high in steps of 1 / steps, both in whole units.
-double number(int low, int high, int steps = 100) {
-    return *rc::gen::inRange(low * steps, high * steps + 1) / static_cast<double>(steps);
-}
-
-bool coin() {
-    return *rc::gen::arbitrary<bool>();
-}
-
-std::string text() {
-    return *rc::gen::element<std::string>("", "Kelp", "Küste bei Ebbe", "引き潮",
-                                          "a \"quoted\" one", "back\\slash",
-                                          "two\nlines\tand a tab", "🌊");
-}
-
-Colour colour() {
-    const auto byte = [] { return *rc::gen::arbitrary<std::uint8_t>(); };
-    return {byte(), byte(), byte()};
-}
-
-template <class Enum>
-Enum any_of() {
-    return static_cast<Enum>(*rc::gen::inRange<std::size_t>(0, std::size(Names<Enum>::values)));
-}
-
-template <class T, class Make>
-std::optional<T> maybe(Make make) {
-    return coin() ? std::optional<T>(make()) : std::nullopt;
-}
-
-UnknownKeys unknown() {
-    if (!coin())
-        return {};
-    return {{text() + "later", *rc::gen::element<std::string>("1", "2.5", "\"words\"",
-                                                              "[1,[2],{\"deep\":null}]", "{}")},
-            {"note", "true"}};
-}
-
-/// 0 to `most` of what `make(i)` gives.
-template <class Make>
-auto some(int most, Make make) {
-    std::vector<decltype(make(0))> all;
-    const int count = *rc::gen::inRange(0, most + 1);
-    for (int i = 0; i < count; ++i)
-        all.push_back(make(i));
-    return all;
-}
-
-Rect<Wall> place() {
-    return Rect<Wall>::at({number(-500, 9000), number(0, 3000)},
-                          {number(1, 2500), number(1, 2500)});
-}
-
-/// A wall with a ceiling that may slope.
-Polygon outline() {
-    const double width = number(1000, 9000);
-    return {{{0, 0},
-             {width, 0},
-             {width, number(1000, 4000)},
-             {std::round(width * 25) / 100, number(1000, 4000)},
-             {0, number(1000, 4000)}}};
-}
-
-Room room() {
-    Room room;
-    room.outline = outline();
-    room.surface = any_of<Surface>();
-    room.use = any_of<RoomUse>();
-    room.cable_practice = any_of<CablePractice>();
-    room.colour = colour();
-    room.skirting_height = number(0, 200);
-    room.furniture = some(3, [](int i) {
-        return Furniture{{fmt::format("thing-{}", i)},
-                         any_of<FurnitureType>(),
-                         text(),
-                         place(),
-                         maybe<Colour>(colour),
-                         unknown()};
-    });
-    room.fixtures = some(3, [](int i) {
-        return Fixture{
-            {fmt::format("part-{}", i)}, any_of<FixtureType>(), text(), place(), unknown()};
-    });
-    room.unknown = unknown();
-    return room;
-}
 
 HangingStyle style() {
     HangingStyle style;
@@ -130,6 +44,8 @@ Frame frame(int i) {
     frame.glazing = layer();
     frame.backing = layer();
     frame.colour = colour();
+    frame.rough_back = coin();
+    frame.price = usual_or(frame.price, 0, 99);
     frame.unknown = unknown();
     return frame;
 }
@@ -162,11 +78,6 @@ std::vector<Opening> openings(const std::vector<Print>& prints, WindowOrder orde
                                                          : maybe<FromCorner>(from_corner),
                            unknown()});
     return all;
-}
-
-/// A number that is usual as often as not, so that leaving it out is tried.
-double usual_or(double usual, int low, int high) {
-    return coin() ? usual : number(low, high);
 }
 
 Mount mount(const std::vector<Print>& prints, int i) {
@@ -254,6 +165,7 @@ Piece piece(const Project& project, int i) {
         piece.stage = *rc::gen::inRange(1, 1000);
     piece.hanger = hanger();
     piece.fixing = maybe<FixingTypeId>([] { return FixingTypeId{"strip_large"}; });
+    piece.irreplaceable = coin();
     piece.weighed = maybe<Kilograms>([] { return Kilograms{number(1, 20, 1000)}; });
     piece.unknown = unknown();
     return piece;
@@ -311,7 +223,7 @@ std::optional<Target> target(const Room& room) {
         case 2:
             return any_of<WallCorner>();
         case 3:
-            return place();
+            return random_place();
         default:
             if (const auto one = thing(room))
                 return std::visit([](const auto& id) { return Target(id); }, *one);
@@ -319,52 +231,25 @@ std::optional<Target> target(const Room& room) {
     }
 }
 
-Catalogue own() {
-    Catalogue own;
-    own.materials = some(2, [](int i) {
-        return Material{{fmt::format("material-{}", i)},
-                        text(),
-                        number(100, 500),
-                        number(500, 900),
-                        text(),
-                        some(3, [](int) { return any_of<MaterialUse>(); }),
-                        unknown()};
-    });
-    own.fixings = some(2, [](int i) {
-        return FixingType{{fmt::format("fixing-{}", i)},
-                          text(),
-                          any_of<FixingKind>(),
-                          Kilograms{number(1, 9, 1000)},
-                          {number(5, 40), number(5, 99)},
-                          text(),
-                          unknown()};
-    });
-    own.sizes = some(2, [](int i) {
-        return NamedSize{
-            fmt::format("size-{}", i), {number(50, 500), number(500, 900)}, text(), unknown()};
-    });
-    own.unknown = unknown();
-    return own;
-}
-
 Project project() {
     Project project;
     project.title = text();
     project.unit =
         *rc::gen::element(units::LengthUnit::mm, units::LengthUnit::cm, units::LengthUnit::inch);
-    project.room = room();
+    project.room = random_room();
     project.style = style();
     project.frames = some(3, frame);
     project.prints = some(3, print);
     project.mounts = some(2, [&project](int i) { return mount(project.prints, i); });
     if (!project.frames.empty())
         project.pieces = some(4, [&project](int i) { return piece(project, i); });
-    project.stock = some(2, [](int i) {
-        return Stock{{i == 0 ? "strip_large" : "hook_1"}, *rc::gen::inRange(0, 99), unknown()};
-    });
+    project.stock = some(2, random_stock);
     project.card = some(3, card_sheet);
     project.kept_blanks = kept_blanks(project);
     project.mount_cut_price = maybe<double>([] { return number(0, 99); });
+    project.tape_price = maybe<double>([] { return number(0, 9); });
+    project.cord_price = maybe<double>([] { return number(0, 9); });
+    project.hangs_on = maybe<Date>(random_date);
     project.wishes = wishes(project);
     project.target = target(project.room);
     if (project.target)
@@ -372,8 +257,8 @@ Project project() {
     project.weights = some(2, [](int i) {
         return MeasureWeight{fmt::format("measure-{}", i), number(0, 10, 1000), unknown()};
     });
-    project.own = own();
-    project.datum = {any_of<DatumHeight>(), any_of<DatumSide>(), number(0, 3000), unknown()};
+    project.own = random_catalogue();
+    project.datum = random_datum(project.pieces);
     project.tape = any_of<TapeClass>();
     project.unknown = unknown();
     return project;

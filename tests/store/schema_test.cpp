@@ -87,6 +87,9 @@ TEST_CASE("The schema lists the same names as the program") {
     const json& material = schema_text().at("definitions").at("material").at("properties");
     CHECK(material.at("uses").at("items").at("enum") == names<wall::MaterialUse>());
     CHECK(names_in_schema("room", "surface") == names<wall::Surface>());
+    CHECK(names_in_schema("room", "core") == names<wall::Core>());
+    const json& fixing = schema_text().at("definitions").at("fixing").at("properties");
+    CHECK(fixing.at("cores").at("items").at("enum") == names<wall::Core>());
     CHECK(names_in_schema("room", "use") == names<wall::RoomUse>());
     CHECK(names_in_schema("room", "cable_practice") == names<wall::CablePractice>());
     CHECK(names_in_schema("furniture", "type") == names<wall::FurnitureType>());

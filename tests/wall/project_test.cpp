@@ -223,3 +223,28 @@ TEST_CASE("Keys that are not understood are told by their place") {
           std::vector<std::string>{"mood", "style/gap", "pieces/kelp/hanger/drop", "wishes/#1/by",
                                    "target/part", "weights/even_gaps/why"});
 }
+
+TEST_CASE("What a wall is made of is what was said, or what its bare surface shows") {
+    Room room;
+    CHECK(core_of(room) == Core::unknown);
+    room.surface = Surface::brick;
+    CHECK(core_of(room) == Core::masonry);
+    room.surface = Surface::concrete;
+    CHECK(core_of(room) == Core::concrete);
+    room.core = Core::lath;
+    CHECK(core_of(room) == Core::lath);
+    CHECK(is_hollow(Core::lath));
+    CHECK(is_hollow(Core::plasterboard));
+    CHECK_FALSE(is_hollow(Core::masonry));
+    CHECK_FALSE(is_hollow(Core::unknown));
+}
+
+TEST_CASE("The place that marks are measured from is that of the datum's piece, and of no other") {
+    Project project = small_project();
+    project.datum.piece = project.pieces[0].id;
+    CHECK_FALSE(datum_place(project));
+    project.datum.height = DatumHeight::piece;
+    CHECK(datum_place(project) == place_of(project, project.pieces[0]));
+    project.pieces[0].state = PieceState::waiting;
+    CHECK_FALSE(datum_place(project));
+}

@@ -1,6 +1,6 @@
 #include "app/bench/card_parts.h"
-#include "app/bench/price_row.h"
 #include "app/bench/size_words.h"
+#include "app/price_row.h"
 #include "app/row.h"
 #include "app/widgets.h"
 #include "edits/card.h"

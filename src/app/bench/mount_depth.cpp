@@ -60,7 +60,8 @@ void mount_depth(Ui& ui, State& state, const OneMount& it) {
     share_row(ui, "In the rebate",
               {depth.total() / limit, 1,
                fmt::format("{} of {}", units::format_number(depth.total(), unit),
-                           units::format_length(depth.rebate, unit))},
+                           units::format_length(depth.rebate, unit)),
+               depth.total() <= limit + geometry::kLengthEps},
               "Glazing, card, print and backing one behind the other; what is left over is for the "
               "pins that hold them.");
     layer_row(ui, state, it, "mount/glazing", "Glazing", &Frame::glazing, "0 where there is none.");

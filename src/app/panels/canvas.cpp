@@ -1,9 +1,14 @@
+#include "app/bench/board_parts.h"
 #include "app/canvas_painter.h"
 #include "app/layouts.h"
 #include "app/look_around.h"
 #include "app/panels/panels.h"
 #include "app/plans.h"
+#include "desk/mark_view.h"
+#include "desk/mark_words.h"
 #include "desk/overlay.h"
+
+#include <fmt/format.h>
 
 namespace wallwright::app {
 
@@ -26,7 +31,28 @@ double paper_scale(const Ui& ui, const State& state) {
 }
 
 void refresh(const Ui& ui, State& state) {
-    desk::refresh(state.picture, state.session, state.step, paper_scale(ui, state));
+    desk::refresh(state.picture, state.session, state.step, paper_scale(ui, state), state.layers);
+}
+
+bool shows_marks(const State& state) {
+    return state.step == desk::Step::hang && state.layers.marks;
+}
+
+/// The pencil mark under the pointer, null for none. For immediate use.
+const hanging::Mark* mark_pointed_at(const State& state) {
+    constexpr double kReach = 9;  // px: about the arms of its cross
+    if (!shows_marks(state) || !state.pointer_at || state.pointer.is_busy())
+        return nullptr;
+    return desk::mark_at(state.session.assessment().marks, *state.pointer_at,
+                         state.view.mm(kReach));
+}
+
+void tell_mark(Ui& ui, const State& state) {
+    const hanging::Mark* mark = mark_pointed_at(state);
+    if (mark == nullptr)
+        return board_tip(ui, "", "");
+    board_tip(ui, fmt::format("mark/{}", mark->number),
+              desk::mark_words(state.session.project(), *mark));
 }
 
 /// Grows when the first layouts are there, and when no more come.
@@ -115,6 +141,10 @@ void note_things(Ui& ui, const State& state) {
         note_box(ui, state, "wall/furniture/" + furniture.id.text, furniture.place);
     for (const wall::Fixture& fixture : project.room.fixtures)
         note_box(ui, state, "wall/fixture/" + fixture.id.text, fixture.place);
+    if (!shows_marks(state))
+        return;
+    for (const hanging::Mark& mark : state.session.assessment().marks.marks)
+        note_box(ui, state, fmt::format("wall/mark/{}", mark.number), {mark.at, mark.at});
 }
 
 void paint(const Ui& ui, const State& state, const Rect<Screen>& area) {
@@ -130,6 +160,9 @@ void paint(const Ui& ui, const State& state, const Rect<Screen>& area) {
                desk::overlay(state.session, state.picture.waiting, state.step,
                              state.pointer.showing(), paper_scale(ui, state)),
                style, clip);
+    if (const hanging::Mark* mark = mark_pointed_at(state))
+        app::paint(list, desk::mark_overlay(state.session, *mark, paper_scale(ui, state)), style,
+                   clip);
     app::paint(list, plans_overlay(state, paper_scale(ui, state)), style, clip);
     list.PopClipRect();
 }
@@ -165,6 +198,7 @@ void canvas(Ui& ui, State& state) {
     note_things(ui, state);
     note_plans(ui, state);
     paint(ui, state, area);
+    tell_mark(ui, state);
 }
 
 }  // namespace wallwright::app

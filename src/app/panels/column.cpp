@@ -1,4 +1,5 @@
 #include "app/bench/mount_parts.h"
+#include "app/hang/hang_parts.h"
 #include "app/panels/panels.h"
 #include "app/scoped.h"
 #include "desk/bench/bench_pieces.h"
@@ -41,6 +42,10 @@ void subject_panel(Ui& ui, State& state) {
     const desk::Selection& selection = state.session.selection;
     if (state.step == desk::Step::mounts)
         bench_panel(ui, state);
+    else if (is_wall_hidden(state) && state.hang_view == desk::HangView::pages)
+        pages_panel(ui, state);
+    else if (is_wall_hidden(state))
+        day_panel(ui, state);
     else if (selection.one_piece())
         piece_panel(ui, state);
     else if (selection.furniture() || selection.fixture())
@@ -71,6 +76,8 @@ std::string subject_of(const State& state) {
         return is_of_one ? "mount/" + piece->text
                          : "bench/" + std::to_string(static_cast<int>(state.bench.view));
     }
+    if (is_wall_hidden(state))
+        return "hang/" + std::to_string(static_cast<int>(state.hang_view));
     if (const auto piece = selection.one_piece())
         return "piece/" + piece->text;
     if (const auto furniture = selection.furniture())

@@ -1,8 +1,9 @@
 #include "app/panels/marks_list.h"
 
 #include "app/scoped.h"
+#include "app/widgets.h"
+#include "desk/mark_words.h"
 #include "draw/letters.h"
-#include "wall/titles.h"
 
 #include <fmt/format.h>
 
@@ -13,15 +14,6 @@ namespace wallwright::app {
 namespace {
 
 using hanging::Mark;
-
-std::string what_words(const wall::Project& project, const Mark& mark) {
-    const std::string title = wall::title_to_hang(project, mark.piece);
-    if (mark.kind == hanging::MarkKind::corner)
-        return fmt::format("{}: {} of the frame", title, mark.what);
-    return fmt::format("{}: {}, {} below the frame's top{}", title, mark.what,
-                       units::format_length(mark.below_top, project.unit),
-                       mark.assumed ? ", which nobody measured yet" : "");
-}
 
 /// A number at the right end of its cell.
 void number_cell(const std::string& words, bool quiet, const Ui& ui) {
@@ -45,7 +37,7 @@ bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark, bool stage
     ImGui::TableNextColumn();
     const bool chosen = ImGui::Selectable(std::to_string(mark.number).c_str(), false,
                                           ImGuiSelectableFlags_SpanAllColumns);
-    tip(ui, what_words(project, mark));
+    tip(ui, desk::mark_words(project, mark));
     ImGui::TableNextColumn();
     ImGui::TextUnformatted(draw::letter_of(project, mark.piece).c_str());
     const std::string name = fmt::format("hang/mark/{}", mark.number);
@@ -54,7 +46,9 @@ bool mark_row(Ui& ui, const wall::Project& project, const Mark& mark, bool stage
         stage_cell(ui, mark);
     number_cell(units::format_number(mark.across, project.unit), false, ui);
     ui.probe.note(name + "/across");
-    number_cell(units::format_number(mark.up, project.unit), false, ui);
+    number_cell(
+        mark.kind == hanging::MarkKind::rail ? "rail" : units::format_number(mark.up, project.unit),
+        false, ui);
     ui.probe.note(name + "/up");
     const double error = std::max(mark.across_error, mark.up_error);
     number_cell(units::format_tolerance(error, project.unit), true, ui);
@@ -104,7 +98,8 @@ void table(Ui& ui, desk::Session& session) {
 }  // namespace
 
 void marks_list(Ui& ui, desk::Session& session) {
-    heading(ui, "Marks");
+    if (!section(ui, "hang/marks", "Marks", true))
+        return;
     if (session.assessment().marks.marks.empty()) {
         hint(ui, "No piece is planned that has a fixing, so there is nothing to mark.");
         return;
@@ -112,8 +107,16 @@ void marks_list(Ui& ui, desk::Session& session) {
     hint(ui, "In the order of hanging. ± is what tape and pencil leave open.");
     if (hanging::has_stages(session.assessment().marks))
         hint(ui, "Mark and hang one stage at a time.");
-    const ScopedFont small(ui.fonts.small);
-    table(ui, session);
+    {
+        const ScopedFont small(ui.fonts.small);
+        table(ui, session);
+    }
+    const hanging::MarksTable& marks = session.assessment().marks;
+    const units::LengthUnit unit = session.project().unit;
+    for (const std::string& words :
+         {hanging::gaps_words(marks, unit), hanging::chain_words(marks.chain, unit)})
+        if (!words.empty())
+            hint(ui, words);
 }
 
 }  // namespace wallwright::app

@@ -69,6 +69,8 @@ void canvas(Ui& ui, State& state);
 /// The bench in its stead, in the step mounts: a row of its views, and one of them in what is left,
 /// at the cursor.
 void bench(Ui& ui, State& state);
+/// In the step hang: the same with the wall, the pages, and what is to be done on the day.
+void hang_views(Ui& ui, State& state);
 /// Each fills `area`, px of the window.
 using ScreenArea = geometry::Rect<geometry::Screen>;
 void bench_mount(Ui& ui, State& state, const ScreenArea& area);

@@ -1,4 +1,5 @@
 #include "app/bench/boards.h"
+#include "app/hang/hang_parts.h"
 #include "app/layouts.h"
 #include "app/panels/panels.h"
 #include "app/plans.h"
@@ -49,6 +50,9 @@ void parts(Ui& ui, State& state) {
     const float strip = layouts_height(ui, state);
     follow_plans(ui, state);
     follow_boards(ui, state);
+    follow_pages(ui, state);
+    if (is_wall_hidden(state))
+        state.day.follow(state.session);
     const float stages = stage_strip_height(ui, state);
     {
         const Part part("top", {0, 0}, {size.x, top}, ui.theme().panel, kStill);
@@ -65,6 +69,8 @@ void parts(Ui& ui, State& state) {
                         ui.theme().desk, kStill);
         if (state.step == desk::Step::mounts)
             bench(ui, state);
+        else if (state.step == desk::Step::hang)
+            hang_views(ui, state);
         else
             canvas(ui, state);
     }

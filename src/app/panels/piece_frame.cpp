@@ -1,5 +1,6 @@
 #include "app/panels/material_row.h"
 #include "app/panels/piece_parts.h"
+#include "app/price_row.h"
 #include "app/scoped.h"
 
 namespace wallwright::app {
@@ -63,6 +64,18 @@ void layer_rows(Ui& ui, State& state, const OnePiece& one, const LayerRow& row) 
                      [part, mm](Frame& frame) { (frame.*part).thickness = *mm; });
 }
 
+/// What it costs, for the list of what to buy.
+void frame_price(Ui& ui, State& state, const OnePiece& one) {
+    const std::optional<double> price =
+        one.frame.price > 0 ? std::optional(one.frame.price) : std::nullopt;
+    if (const auto typed = price_row(ui, "piece/frame-price", "Price", price,
+                                     "In your own money, as in 12.50. It is added up under \"To "
+                                     "buy\" as long as the frame is wished for.",
+                                     "not said"))
+        change_frame(state, one, "Say what the frame costs of",
+                     [typed](Frame& frame) { frame.price = typed->price.value_or(0); });
+}
+
 }  // namespace
 
 void frame_part(Ui& ui, State& state, const OnePiece& one) {
@@ -73,6 +86,7 @@ void frame_part(Ui& ui, State& state, const OnePiece& one) {
     layer_rows(ui, state, one,
                {"piece/has-backing", "piece/backing", "Backing", "Change the backing of",
                 wall::MaterialUse::backing, &Frame::backing, 2.5});
+    frame_price(ui, state, one);
 }
 
 }  // namespace wallwright::app

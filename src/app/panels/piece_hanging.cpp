@@ -1,3 +1,4 @@
+#include "app/panels/load_share.h"
 #include "app/panels/piece_parts.h"
 #include "hanging/offer.h"
 #include "hanging/weight.h"
@@ -22,9 +23,12 @@ struct MeasureRow {
 };
 
 constexpr MeasureRow kDrop{"piece/drop", "Hanger below top", &Hanger::drop,
-                           "From the frame's top to the rings, or to the sawtooth's teeth."};
+                           "From the frame's top to the rings, to the upper ends of the keyholes, "
+                           "or to the sawtooth's teeth."};
 constexpr MeasureRow kRings{"piece/rings", "Between the rings", &Hanger::ring_spacing,
                             "From the middle of one ring to the middle of the other."};
+constexpr MeasureRow kSlots{"piece/rings", "Between the keyholes", &Hanger::ring_spacing,
+                            "From the middle of one keyhole to the middle of the other."};
 constexpr MeasureRow kCord{"piece/cord", "Length of the cord", &Hanger::cord_length,
                            "From ring to ring, along the cord."};
 constexpr MeasureRow kHooks{"piece/hooks", "Between the hooks", &Hanger::hook_spacing,
@@ -38,6 +42,8 @@ std::vector<MeasureRow> measures_of(HangerType type) {
             return {kDrop};
         case HangerType::two_rings:
             return {kDrop, kRings};
+        case HangerType::keyholes:
+            return {kDrop, kSlots};
         case HangerType::cord_one_hook:
             return {kDrop, kRings, kCord};
         case HangerType::cord_two_hooks:
@@ -134,14 +140,6 @@ void fixing_row(Ui& ui, State& state, const OnePiece& one) {
             [id = ids[static_cast<std::size_t>(*picked)]](Piece& piece) { piece.fixing = id; });
 }
 
-Share share_of(const hanging::Hanging& hanging) {
-    const double limit = hanging.margin > 0 ? 1 / hanging.margin : 1;
-    const bool within = hanging.use <= limit + 1e-9;
-    return {hanging.use, limit,
-            fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use, within ? "within" : "over",
-                        100 * limit)};
-}
-
 void load_rows(Ui& ui, const OnePiece& one, const rules::Assessment& found) {
     const auto hanging = std::ranges::find(found.hangings, one.piece.id, &hanging::Hanging::piece);
     if (hanging == found.hangings.end())
@@ -150,14 +148,28 @@ void load_rows(Ui& ui, const OnePiece& one, const rules::Assessment& found) {
         return hint(ui, "No fixing holds it: see what the wall says.");
     value_row(ui, "Hangs on",
               fmt::format("{} × {}", hanging->fixings.size(), hanging->fixing_title));
-    share_row(ui, "Load in use", share_of(*hanging),
+    share_row(ui, "Load in use", load_share(*hanging),
               "Of what the packet allows for the one that carries most. The stroke is the limit "
               "that the margin leaves.");
     if (hanging->top_pull)
         value_row(ui, "Pull at the top", units::format_force(*hanging->top_pull, one.unit),
-                  "Off the wall, on the top pairs together, since the frame is deep.");
+                  "Off the wall, on all that holds it at the top together, since the frame is deep "
+                  "and hangs out from the wall.");
     if (hanging->cord)
         value_row(ui, "Pull in the cord", units::format_force(hanging->cord->tension, one.unit));
+}
+
+/// What there is to mind when it hangs.
+void care_rows(Ui& ui, State& state, const OnePiece& one) {
+    if (const auto rough = switch_row(ui, "piece/rough-back", "Rough back", one.frame.rough_back,
+                                      "Its back is rough, dusty or soft, so that no strip holds."))
+        change_frame(state, one, "Change the back of",
+                     [rough](wall::Frame& frame) { frame.rough_back = *rough; });
+    if (const auto kept = switch_row(
+            ui, "piece/irreplaceable", "Irreplaceable", one.piece.irreplaceable,
+            "An heirloom or an original: it is not to hang where it could come to harm."))
+        change_piece(state, one, "Change the worth of",
+                     [kept](Piece& piece) { piece.irreplaceable = *kept; });
 }
 
 }  // namespace
@@ -166,6 +178,7 @@ void hanging_part(Ui& ui, State& state, const OnePiece& one) {
     hanger_row(ui, state, one);
     hanger_measures(ui, state, one);
     weight_rows(ui, state, one);
+    care_rows(ui, state, one);
     fixing_row(ui, state, one);
     load_rows(ui, one, state.session.assessment());
 }

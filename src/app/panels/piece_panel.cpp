@@ -29,10 +29,11 @@ constexpr Part kPlace{"piece/place", "Place and size", place_part};
 constexpr Part kFrame{"piece/frame", "Frame", frame_part};
 constexpr Part kPicture{"piece/picture", "Picture and mount", picture_part};
 constexpr Part kHanging{"piece/hanging", "Hanging", hanging_part};
+constexpr Part kForces{"piece/forces", "Forces", forces_part};
 
 /// What matters to the step comes first.
 struct Order {
-    std::array<Part, 4> parts;
+    std::vector<Part> parts;
     int open;  ///< So many of them are open at first.
 };
 
@@ -41,7 +42,7 @@ Order order_for(Step step) {
         case Step::pieces:
             return {{kFrame, kPicture, kPlace, kHanging}, 2};
         case Step::hang:
-            return {{kHanging, kPlace, kFrame, kPicture}, 1};
+            return {{kHanging, kForces, kPlace, kFrame, kPicture}, 2};
         case Step::room:
         case Step::mounts:
         case Step::arrange:

@@ -21,6 +21,8 @@ void place_part(Ui& ui, State& state, const OnePiece& one);
 void frame_part(Ui& ui, State& state, const OnePiece& one);
 void picture_part(Ui& ui, State& state, const OnePiece& one);
 void hanging_part(Ui& ui, State& state, const OnePiece& one);
+/// The forces on it as it hangs, drawn as wide as the column, with the formulas.
+void forces_part(Ui& ui, State& state, const OnePiece& one);
 
 /// Changes the piece or its frame by hand as one step: "Resize Kelp" for the verb "Resize".
 void change_piece(State& state, const OnePiece& one, std::string_view verb,

@@ -1,4 +1,6 @@
+#include "app/panels/change_project.h"
 #include "app/panels/panels.h"
+#include "app/panels/room_parts.h"
 #include "app/widgets.h"
 #include "edits/room.h"
 #include "edits/usual_place.h"
@@ -11,23 +13,6 @@ namespace wallwright::app {
 namespace {
 
 using wall::Project;
-using wall::Room;
-
-void change(desk::Session& session, const char* label,
-            const std::function<void(Project&)>& by_hand) {
-    session.apply(label, edits::change_project(session.kept(), by_hand));
-}
-
-/// A choice among the names of an enumeration that is a part of the room.
-template <class Enum>
-void room_choice(Ui& ui, desk::Session& session, const char* name, const char* label,
-                 Enum Room::*part, const char* step, const char* why) {
-    const std::vector<std::string> names = spoken_names<Enum>();
-    const int now = static_cast<int>(session.project().room.*part);
-    if (const auto chosen = choice_row(ui, name, label, now, names, why))
-        change(session, step,
-               [part, chosen](Project& project) { project.room.*part = Enum(*chosen); });
-}
 
 void odd_outline(Ui& ui, desk::Session& session, wall::Size size) {
     const units::LengthUnit unit = session.project().unit;
@@ -56,39 +41,13 @@ void outline_rows(Ui& ui, desk::Session& session) {
     hint(ui, "Drag the corners on the wall to give it another shape.");
 }
 
-void skirting_row(Ui& ui, desk::Session& session) {
-    const Project& project = session.project();
-    if (const auto height =
-            length_row(ui, "room/skirting", "Skirting", project.room.skirting_height, project.unit,
-                       "Height of the skirting board; 0 for none."))
-        change(session, "Change the skirting",
-               [height](Project& changed) { changed.room.skirting_height = *height; });
-}
-
-void colour(Ui& ui, desk::Session& session) {
-    if (const auto picked =
-            colour_row(ui, "room/colour", "Wall colour", session.project().room.colour))
-        change(session, "Paint the wall",
-               [picked](Project& project) { project.room.colour = *picked; });
-}
-
 void head_rows(Ui& ui, desk::Session& session) {
     if (const auto title = text_row(ui, "room/title", "Title", session.project().title))
-        change(session, "Rename the wall", [&title](Project& project) { project.title = *title; });
+        change_project(session, "Rename the wall",
+                       [&title](Project& project) { project.title = *title; });
     if (const auto unit = unit_row(ui, "room/unit", session.project().unit))
-        change(session, "Change the unit", [unit](Project& project) { project.unit = *unit; });
-}
-
-void surface_rows(Ui& ui, desk::Session& session) {
-    room_choice(ui, session, "room/surface", "Surface", &Room::surface, "Change the surface",
-                "What strips and nails meet first: not every fixing holds on every surface.");
-    room_choice(ui, session, "room/use", "Room", &Room::use, "Change the room's use",
-                "Steam and grease harm pictures; that is said for a bathroom or a kitchen.");
-    room_choice(ui, session, "room/cables", "Cable practice", &Room::cable_practice,
-                "Change the cable practice",
-                "Where cables should run behind this wall. With none known, only the lines "
-                "straight above and below sockets and switches are kept clear.");
-    hint(ui, "Hatched on the wall: where cables may run.");
+        change_project(session, "Change the unit",
+                       [unit](Project& project) { project.unit = *unit; });
 }
 
 /// "Sofa"; "Something else" for what has no kind.
@@ -142,10 +101,7 @@ void room_panel(Ui& ui, State& state) {
     add_buttons<wall::FurnitureType>(ui, session, "before");
     heading(ui, "In the wall");
     add_buttons<wall::FixtureType>(ui, session, "in");
-    heading(ui, "The wall itself");
-    surface_rows(ui, session);
-    colour(ui, session);
-    skirting_row(ui, session);
+    wall_part(ui, session);
 }
 
 }  // namespace wallwright::app

@@ -79,14 +79,33 @@ void colour(Ui& ui, desk::Session& session, const Furniture& furniture) {
 
 void colour(Ui&, desk::Session&, const Fixture&) {}
 
+void side(Ui&, desk::Session&, const Furniture&) {}
+
+void side(Ui& ui, desk::Session& session, const Fixture& fixture) {
+    if (const auto other = switch_row(
+            ui, "thing/other-side", "On the other side of the wall", fixture.other_side,
+            "In the room behind, at the place as seen through the wall from here. Cables to it "
+            "count here too where the wall is thin."))
+        change<Fixture>(session, fixture, "Change the side of",
+                        [other](Fixture& one) { one.other_side = *other; });
+}
+
+const char* under_title(const Furniture&) {
+    return "stands before the wall";
+}
+const char* under_title(const Fixture& fixture) {
+    return fixture.other_side ? "is part of the room behind" : "is part of the wall";
+}
+
 template <class Thing>
-void rows(Ui& ui, desk::Session& session, const Thing& thing, const char* under) {
+void rows(Ui& ui, desk::Session& session, const Thing& thing) {
     const ScopedId id(thing.id.text.c_str());
     const units::LengthUnit unit = session.project().unit;
-    panel_title(ui, capital(wall::title_of(thing)), under);
+    panel_title(ui, capital(wall::title_of(thing)), under_title(thing));
     kind_rows(ui, session, thing);
     place_rows(ui, session, thing, unit);
     size_rows(ui, session, thing, unit);
+    side(ui, session, thing);
     colour(ui, session, thing);
     ImGui::Dummy({0, ui.px(4)});
     constexpr std::array kCommands{desk::CommandId::remove, desk::CommandId::select_nothing};
@@ -95,10 +114,10 @@ void rows(Ui& ui, desk::Session& session, const Thing& thing, const char* under)
 
 /// A copy, since a change replaces the project.
 template <class Id>
-void rows_of(Ui& ui, desk::Session& session, const Id& id, const char* under) {
+void rows_of(Ui& ui, desk::Session& session, const Id& id) {
     if (const auto* found = wall::find(session.project(), id)) {
         const auto thing = *found;
-        rows(ui, session, thing, under);
+        rows(ui, session, thing);
     }
 }
 
@@ -107,9 +126,9 @@ void rows_of(Ui& ui, desk::Session& session, const Id& id, const char* under) {
 void thing_panel(Ui& ui, State& state) {
     desk::Session& session = state.session;
     if (const auto furniture = session.selection.furniture())
-        rows_of(ui, session, *furniture, "stands before the wall");
+        rows_of(ui, session, *furniture);
     else if (const auto fixture = session.selection.fixture())
-        rows_of(ui, session, *fixture, "is part of the wall");
+        rows_of(ui, session, *fixture);
 }
 
 }  // namespace wallwright::app

@@ -62,7 +62,8 @@ std::vector<NamedThing> things_of(const wall::Room& room) {
     for (const wall::Furniture& furniture : room.furniture)
         things.push_back({furniture.id, wall::title_of(furniture)});
     for (const wall::Fixture& fixture : room.fixtures)
-        things.push_back({fixture.id, wall::title_of(fixture)});
+        if (!fixture.other_side)
+            things.push_back({fixture.id, wall::title_of(fixture)});
     return things;
 }
 

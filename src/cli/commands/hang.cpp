@@ -1,15 +1,18 @@
-#include "base/contract.h"
 #include "cli/command.h"
+#include "cli/datum_choice.h"
 #include "cli/findings_text.h"
 #include "cli/json_out.h"
 #include "cli/load.h"
+#include "cli/marks_out.h"
 #include "cli/text_table.h"
+#include "hanging/verdict.h"
 #include "pages/marks_csv.h"
+#include "pages/render.h"
+#include "pages/sheets.h"
+#include "store/files.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
-
-#include <algorithm>
 
 namespace wallwright::cli {
 
@@ -18,60 +21,16 @@ namespace {
 struct HangWords {
     Common common;
     bool csv = false;
+    std::string datum;  ///< Empty for the project's own.
+    std::string svg;    ///< Where the elevation goes; empty for nowhere.
 };
 
-std::string datum_text(const wall::Datum& datum, units::LengthUnit unit) {
-    const std::string side = fmt::format("the wall's {} end", wall::name_of(datum.side));
-    switch (datum.height) {
-        case wall::DatumHeight::floor:
-            return fmt::format("across from {}, up from the floor", side);
-        case wall::DatumHeight::ceiling:
-            return fmt::format("across from {}, down from the ceiling", side);
-        case wall::DatumHeight::level_line:
-            return fmt::format("across from {}, up from a level line {} above the floor", side,
-                               units::format_length(datum.level_line, unit));
-    }
-    broken_contract("every datum has its words", __FILE__, __LINE__);
-}
-
-std::vector<Column> mark_columns(const hanging::MarksTable& table, units::LengthUnit unit) {
-    const std::string in(units::name_of(unit));
-    const bool down = table.datum.height == wall::DatumHeight::ceiling;
-    std::vector<Column> columns{{"mark", Side::right},
-                                {"piece"},
-                                {"what to mark"},
-                                {fmt::format("across {}", in), Side::right},
-                                {fmt::format("{} {}", down ? "down" : "up", in), Side::right},
-                                {"expected error"}};
-    if (hanging::has_stages(table))
-        columns.insert(columns.begin(), {"stage", Side::right});
-    return columns;
-}
-
-std::string marks_text(const Loaded& loaded, const hanging::MarksTable& table) {
-    const units::LengthUnit unit = loaded.shown;
-    const bool staged = hanging::has_stages(table);
-    std::vector<std::vector<std::string>> rows;
-    for (const hanging::Mark& mark : table.marks) {
-        rows.push_back(
-            {std::to_string(mark.number), title_to_hang(loaded.project, mark.piece), mark.what,
-             units::format_number(mark.across, unit), units::format_number(mark.up, unit),
-             "+-" + units::format_tolerance(std::max(mark.across_error, mark.up_error), unit)});
-        if (staged)
-            rows.back().insert(rows.back().begin(),
-                               mark.stage > 0 ? fmt::format("{}", mark.stage) : "now");
-    }
-    return fmt::format("Marks, {}:\n\n{}{}", datum_text(table.datum, unit),
-                       text_table(mark_columns(table, unit), rows),
-                       staged ? "\nMark and hang one stage at a time.\n" : "");
-}
-
-std::string checks_text(const Loaded& loaded, const hanging::MarksTable& table) {
-    std::string text;
-    for (const hanging::CheckMeasure& check : table.checks)
-        text += fmt::format("{}{} to {}: {}", text.empty() ? "Check between marks: " : ", ",
-                            check.from, check.to, units::format_number(check.length, loaded.shown));
-    return text.empty() ? "" : text + fmt::format(" ({})\n", units::name_of(loaded.shown));
+std::string use_words(const hanging::Hanging& hanging) {
+    if (hanging.fixings.empty())
+        return "";
+    if (verdict_on(hanging) == hanging::Verdict::does_not_hold)
+        return hanging::kDoesNotHold;
+    return fmt::format("{:.0f} %", 100 * hanging.use);
 }
 
 std::vector<std::string> load_row(const Loaded& loaded, const hanging::Hanging& hanging) {
@@ -81,8 +40,8 @@ std::vector<std::string> load_row(const Loaded& loaded, const hanging::Hanging& 
             units::format_mass(hanging.mass.high, unit),
             hanging.fixings.empty() ? "none" : count,
             hanging.fixings.empty() ? "" : units::format_mass(hanging.fixings.front().rated, unit),
-            hanging.fixings.empty() ? "" : fmt::format("{:.0f} %", 100 * hanging.use),
-            hanging.fixings.empty() ? "" : fmt::format("{:.0f} %", 100 / hanging.margin),
+            use_words(hanging),
+            hanging.fixings.empty() ? "" : fmt::format("{:.0f} %", 100 * limit_of(hanging)),
             hanging.top_pull ? units::format_force(*hanging.top_pull, unit) : "",
             hanging.cord ? units::format_length(hanging.cord->drop, unit) : ""};
 }
@@ -97,17 +56,9 @@ std::string loads_text(const Loaded& loaded, const std::vector<hanging::Hanging>
                        {"rated each", Side::right},
                        {"in use", Side::right},
                        {"limit", Side::right},
-                       {"pull at top", Side::right},
+                       {"pull off wall", Side::right},
                        {"cord drop", Side::right}},
                       rows);
-}
-
-Json json_of_checks(const hanging::MarksTable& table) {
-    Json checks = Json::array();
-    for (const hanging::CheckMeasure& check : table.checks)
-        checks.push_back(
-            {{"from", check.from}, {"to", check.to}, {"length_mm", number(check.length)}});
-    return checks;
 }
 
 Json json_of_pieces(const wall::Project& project, const std::vector<hanging::Hanging>& hangings) {
@@ -119,37 +70,68 @@ Json json_of_pieces(const wall::Project& project, const std::vector<hanging::Han
     return pieces;
 }
 
-Json json_of_assessment(const wall::Project& project, const rules::Assessment& assessment) {
-    return {{"pieces", json_of_pieces(project, assessment.hangings)},
-            {"datum",
-             {{"height", wall::name_of(assessment.marks.datum.height)},
-              {"side", wall::name_of(assessment.marks.datum.side)}}},
-            {"marks", json_of(assessment.marks.marks)},
-            {"checks", json_of_checks(assessment.marks)},
-            {"findings", json_of(assessment.findings)}};
+Json json_of_assessment(const Loaded& loaded, const rules::Assessment& assessment) {
+    Json json{{"pieces", json_of_pieces(loaded.project, assessment.hangings)}};
+    add_marks(json, loaded, assessment);
+    json["findings"] = json_of(assessment.findings);
+    return json;
+}
+
+/// The project with the datum that was asked for.
+Result<Loaded> load_for(const HangWords& words) {
+    auto loaded = load(words.common);
+    if (!loaded || words.datum.empty())
+        return loaded;
+    const auto datum = chosen_datum(words.datum, *loaded);
+    if (!datum)
+        return fail(datum.error());
+    loaded->project.datum = *datum;
+    return loaded;
+}
+
+/// The elevation with its marks; says that it is written.
+Outcome write_svg(const HangWords& words, const rules::Assessment& assessment, Loaded& loaded) {
+    const draw::PageDrawing page =
+        pages::elevation_page(as_shown(loaded), assessment, loaded.folder);
+    if (const auto saved = store::write_file(words.svg, pages::to_svg(page)); !saved)
+        return fail(saved.error());
+    loaded.aside += fmt::format("Wrote {}\n", words.svg);
+    return {};
+}
+
+std::string printed(const HangWords& words, const Loaded& loaded,
+                    const rules::Assessment& assessment) {
+    if (words.common.json)
+        return text_of(json_of_assessment(loaded, assessment));
+    if (words.csv)
+        return pages::marks_csv(loaded.project, assessment.marks);
+    return fmt::format("{}\n{}\n{}", marks_text(loaded, assessment),
+                       loads_text(loaded, assessment.hangings), findings_text(assessment.findings));
 }
 
 Result<Answer> hang(const HangWords& words) {
-    const auto loaded = load(words.common);
+    auto loaded = load_for(words);
     if (!loaded)
         return fail(loaded.error());
     const rules::Assessment assessment = assess(*loaded);
-    const Status status = status_of(assessment.findings);
-    if (words.common.json)
-        return Answer{text_of(json_of_assessment(loaded->project, assessment)), loaded->aside,
-                      status};
-    if (words.csv)
-        return Answer{pages::marks_csv(loaded->project, assessment.marks), loaded->aside, status};
-    return Answer{marks_text(*loaded, assessment.marks) + "\n" +
-                      checks_text(*loaded, assessment.marks) + "\n" +
-                      loads_text(*loaded, assessment.hangings) + "\n" +
-                      findings_text(assessment.findings),
-                  loaded->aside, status};
+    if (!words.svg.empty())
+        if (const auto written = write_svg(words, assessment, *loaded); !written)
+            return fail(written.error());
+    return Answer{printed(words, *loaded, assessment), loaded->aside,
+                  status_of(assessment.findings)};
 }
 
 void define(CLI::App& command, HangWords& words) {
     add_common(command, words.common);
     command.add_flag("--csv", words.csv, "Print the marks as CSV, in mm")->excludes("--json");
+    command
+        .add_option("--datum", words.datum,
+                    "What marks are measured from, for this run: floor, ceiling, level (the line "
+                    "that is proposed), a height such as 1450mm for a level line, or the id of a "
+                    "piece that hangs; with \",left\" or \",right\" behind it")
+        ->type_name("WORDS");
+    command.add_option("--svg", words.svg, "Also draw the wall with its marks into this file")
+        ->type_name("FILE");
 }
 
 }  // namespace

@@ -24,6 +24,7 @@ void window(Shapes& shapes, const Rect<Wall>& place, Colour colour);
 void radiator(Shapes& shapes, const Rect<Wall>& place, Colour colour);
 void socket(Shapes& shapes, const Rect<Wall>& place, Colour colour);
 void light_switch(Shapes& shapes, const Rect<Wall>& place, Colour colour);
+void basin(Shapes& shapes, const Rect<Wall>& place, Colour colour);
 void plain_box(Shapes& shapes, const Rect<Wall>& place, Colour colour);
 
 /// A thin contour in a darker tone of the colour.

@@ -1,4 +1,4 @@
-#include "app/bench/price_row.h"
+#include "app/price_row.h"
 
 #include "app/text_field.h"
 
