@@ -20,7 +20,6 @@ using geometry::Wall;
 using hanging::Force;
 using hanging::ForceKind;
 using hanging::FreeBody;
-using hanging::Spatial;
 
 // mm on paper.
 constexpr double kLongest = 14;         // of the strongest force's arrow

@@ -17,8 +17,9 @@ Result<wall::Project> set_stock(wall::Project project, const wall::FixingTypeId&
     const bool says_nothing = count == 0 && !line->pack && !line->price;
     // Other lines of the same type would be added to this one.
     const auto rest = says_nothing ? line : line + 1;
-    const auto gone = std::ranges::remove(rest, stock.end(), type, &Stock::fixing);
-    stock.erase(gone.begin(), gone.end());
+    stock.erase(
+        std::remove_if(rest, stock.end(), [&type](const Stock& one) { return one.fixing == type; }),
+        stock.end());
     return sound(std::move(project));
 }
 

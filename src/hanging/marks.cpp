@@ -295,19 +295,28 @@ class Maker {
             numbers.push_back(mark->number);
     }
 
+    /// Of a row to both sides of the piece that it is measured from, the side that errs more.
     void compare_chain() {
         if (table_.rows.empty())
             return;
-        std::vector<double> across;
         ChainCompared& chain = table_.chain;
+        std::vector<double> one_side;
+        std::vector<double> other_side;
         for (const int number : table_.rows.front()) {
             const Mark& mark = table_.marks[static_cast<std::size_t>(number) - 1];
-            across.push_back(mark.across);
+            (mark.across >= 0 ? one_side : other_side).push_back(std::abs(mark.across));
             chain.from_datum = std::max(chain.from_datum, mark.across_error);
         }
-        if (std::ranges::max(across) < 0)
-            for (double& length : across)
-                length = -length;
+        chain.marks = static_cast<int>(one_side.size() + other_side.size());
+        for (std::vector<double>* side : {&one_side, &other_side}) {
+            const ChainError errors = chain_error(links_of(*side));
+            chain.chain_likely = std::max(chain.chain_likely, errors.likely);
+            chain.chain_worst = std::max(chain.chain_worst, errors.worst);
+        }
+    }
+
+    /// The errors of measuring from the datum to the nearest mark and on from each to the next.
+    [[nodiscard]] std::vector<double> links_of(std::vector<double>& across) const {
         std::ranges::sort(across);
         double from = 0;
         std::vector<double> links;
@@ -315,10 +324,7 @@ class Maker {
             links.push_back(mark_error(project_.tape, to - from));
             from = to;
         }
-        const ChainError errors = chain_error(links);
-        chain.marks = static_cast<int>(across.size());
-        chain.chain_likely = errors.likely;
-        chain.chain_worst = errors.worst;
+        return links;
     }
 
     const wall::Project& project_;

@@ -220,8 +220,8 @@ class Family {
         bool moved = true;
         while (moved) {
             moved = try_step(all, 1) || try_step(all, -1);
-            for (std::size_t i = 0; i < all.size(); ++i)
-                moved = try_step({&all[i], 1}, 1) || try_step({&all[i], 1}, -1) || moved;
+            for (const std::size_t& one : all)
+                moved = try_step({&one, 1}, 1) || try_step({&one, 1}, -1) || moved;
         }
     }
 

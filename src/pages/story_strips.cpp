@@ -11,6 +11,7 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace wallwright::pages {
@@ -48,8 +49,9 @@ std::vector<const Mark*> marks_of(const hanging::MarksTable& table,
 
 /// The mark that is nearest to the side that is measured from.
 const Mark& nearest(const std::vector<const Mark*>& marks) {
-    return **std::ranges::min_element(
-        marks, [](const Mark* a, const Mark* b) { return a->across < b->across; });
+    return **std::ranges::min_element(marks, [](const Mark* a, const Mark* b) {
+        return std::abs(a->across) < std::abs(b->across);
+    });
 }
 
 /// "B  Kelp"; one that has a stop says so.

@@ -122,7 +122,8 @@ class TilePage {
     }
 
     [[nodiscard]] std::string which_of_many() const {
-        const auto all = static_cast<std::size_t>(plan_.tiling.rows * plan_.tiling.columns);
+        const std::size_t all = static_cast<std::size_t>(plan_.tiling.rows) *
+                                static_cast<std::size_t>(plan_.tiling.columns);
         const std::string page =
             fmt::format("Page {}, one of {}", name_of(index_), plan_.printed.size());
         if (plan_.printed.size() == all)

@@ -58,7 +58,8 @@ class Grid {
 
   private:
     [[nodiscard]] std::size_t place_of(TileIndex tile) const {
-        return static_cast<std::size_t>(tile.row * tiling_.columns + tile.column);
+        return static_cast<std::size_t>(tile.row) * static_cast<std::size_t>(tiling_.columns) +
+               static_cast<std::size_t>(tile.column);
     }
     [[nodiscard]] TileIndex index_of(std::size_t place) const {
         const int index = static_cast<int>(place);

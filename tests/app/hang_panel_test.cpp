@@ -167,6 +167,15 @@ TEST_CASE("Packs and prices are typed, and what is to be bought is added up") {
     CHECK(at.window.has("hang/buy/total"));
 }
 
+TEST_CASE("What is in the drawer stays in sight when the wall does not need it") {
+    wall::Project project = two_pieces();
+    project.stock = {{{"strip_small"}, 6}};
+    AtHanging at(project);
+    CHECK(at.window.has("hang/needs/In the drawer, and not needed"));
+    at.window.fill_in("hang/stock/strip_small", "4");
+    CHECK(at.project().stock.front().count == 4);
+}
+
 TEST_CASE("The list of loads selects its piece") {
     AtHanging at;
     at.window.click("hang/load/B");

@@ -1,5 +1,4 @@
 #include "hanging/marks.h"
-
 #include "hanging/tape.h"
 #include "support/scenes.h"
 
@@ -76,6 +75,23 @@ TEST_CASE("A longer row measured in a chain errs more than from the datum") {
     CHECK(table.chain.chain_worst == Approx(6 * mark_error(project.tape, 460)));
     CHECK(table.chain.chain_likely == Approx(std::sqrt(6) * mark_error(project.tape, 460)));
     CHECK(table.chain.from_datum < table.chain.chain_likely);
+}
+
+TEST_CASE("A chain to both sides of a piece that hangs begins at that piece on each side") {
+    Project project = scenes::wall_of(6000, 2400);
+    scenes::add_hung(project, "old", {2800, 1300}, {400, 500});
+    project.datum.height = DatumHeight::piece;
+    project.datum.piece = wall::PieceId{"old"};
+    for (int i = 1; i <= 2; ++i) {
+        add(project, "right" + std::to_string(i), {2800.0 + 500 * i, 1300}, HangerType::sawtooth);
+        add(project, "left" + std::to_string(i), {2800.0 - 500 * i, 1300}, HangerType::sawtooth);
+    }
+    const ChainCompared chain = table_of(project).chain;
+    CHECK(chain.marks == 4);
+    // Two links of up to a metre on the longer side, no matter what is on the other.
+    const double link = mark_error(wall::TapeClass::two, 900);
+    CHECK(chain.chain_worst == Approx(2 * link));
+    CHECK(chain.chain_likely == Approx(std::sqrt(2.0) * link));
 }
 
 }  // namespace wallwright::hanging

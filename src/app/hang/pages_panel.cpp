@@ -52,8 +52,7 @@ void part_row(Ui& ui, PagePreview& preview, SheetPart part) {
     const auto i = static_cast<std::size_t>(part);
     const std::string name = fmt::format("pages/part/{}", wall::name_of(part));
     const std::string words(words_for(part));
-    if (const auto on =
-            switch_row(ui, name.c_str(), words.c_str(), preview.choice.parts[i], kWhatFor[i]))
+    if (const auto on = switch_row(ui, name.c_str(), words.c_str(), preview.choice.parts[i]))
         preview.choice.parts[i] = *on;
     const std::string count = count_words(preview, part);
     hint(ui, count.empty() ? kWhatFor[i] : fmt::format("{} {}", kWhatFor[i], count));

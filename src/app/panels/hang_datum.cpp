@@ -157,28 +157,6 @@ void surface_rows(Ui& ui, desk::Session& session, const Surface& surface) {
     ui.probe.note(std::string(surface.name) + "/words");
 }
 
-/// A length of the style with the values that there are to choose from, mm; the one that it has is
-/// among them.
-void style_choice(Ui& ui, desk::Session& session, const char* name, const char* label,
-                  double HangingStyle::*part, std::vector<double> values,
-                  std::string (*words)(double, units::LengthUnit), const char* why) {
-    const Project& project = session.project();
-    const double now = project.style.*part;
-    auto at = std::ranges::find(values, now);
-    if (at == values.end())
-        at = values.insert(at, now);
-    std::vector<std::string> shown;
-    for (const double value : values)
-        shown.push_back(words(value, project.unit));
-    const auto chosen =
-        choice_row(ui, name, label, static_cast<int>(at - values.begin()), shown, why);
-    if (chosen)
-        change_project(session, "Change what it is measured with",
-                       [part, value = values[static_cast<std::size_t>(*chosen)]](Project& changed) {
-                           changed.style.*part = value;
-                       });
-}
-
 std::string step_words(double mm, units::LengthUnit unit) {
     if (mm > 0)
         return unit == units::LengthUnit::inch ? fmt::format("1/{:.0f} in", units::kMmPerInch / mm)
@@ -188,6 +166,42 @@ std::string step_words(double mm, units::LengthUnit unit) {
 
 std::string level_words(double mm_in_a_metre, units::LengthUnit) {
     return fmt::format("± {:g} mm in 1 m", mm_in_a_metre);
+}
+
+/// A length of the style, mm, that is chosen from a few.
+struct StyleChoice {
+    const char* name;
+    const char* label;
+    double HangingStyle::*part;
+    std::string (*words)(double, units::LengthUnit);
+    const char* why;
+};
+
+constexpr StyleChoice kRuler{"hang/ruler", "The tape shows", &HangingStyle::ruler_step, step_words,
+                             "The smallest step on your tape. Marks are rounded to it, all "
+                             "together, so that gaps stay even."};
+constexpr StyleChoice kLevel{"hang/level", "Spirit level", &HangingStyle::level_error, level_words,
+                             "How true it is, as printed on it: 0.5 mm in a metre for a good one, "
+                             "1 mm for a cheap one. Turn it round on the same line to see what "
+                             "yours does."};
+
+/// The value that it has is among those there are to choose from.
+void choose_style(Ui& ui, desk::Session& session, const StyleChoice& choice,
+                  std::vector<double> values) {
+    const Project& project = session.project();
+    const double now = project.style.*choice.part;
+    auto at = std::ranges::find(values, now);
+    if (at == values.end())
+        at = values.insert(at, now);
+    std::vector<std::string> shown;
+    for (const double value : values)
+        shown.push_back(choice.words(value, project.unit));
+    const auto chosen = choice_row(ui, choice.name, choice.label,
+                                   static_cast<int>(at - values.begin()), shown, choice.why);
+    if (chosen)
+        change_project(session, "Change what it is measured with",
+                       [part = choice.part, value = values[static_cast<std::size_t>(*chosen)]](
+                           Project& changed) { changed.style.*part = value; });
 }
 
 void tape_row(Ui& ui, desk::Session& session) {
@@ -206,14 +220,8 @@ void tool_rows(Ui& ui, desk::Session& session) {
         session.project().unit == units::LengthUnit::inch
             ? std::vector{0.0, units::kMmPerInch / 32, units::kMmPerInch / 8}
             : std::vector{0.0, 0.5, 2.0, 5.0};
-    style_choice(ui, session, "hang/ruler", "The tape shows", &HangingStyle::ruler_step, steps,
-                 step_words,
-                 "The smallest step on your tape. Marks are rounded to it, all together, so that "
-                 "gaps stay even.");
-    style_choice(ui, session, "hang/level", "Spirit level", &HangingStyle::level_error,
-                 {0.2, 0.5, 1.0, 2.0}, level_words,
-                 "How true it is, as printed on it: 0.5 mm in a metre for a good one, 1 mm for a "
-                 "cheap one. Turn it round on the same line to see what yours does.");
+    choose_style(ui, session, kRuler, steps);
+    choose_style(ui, session, kLevel, {0.2, 0.5, 1.0, 2.0});
 }
 
 }  // namespace

@@ -19,10 +19,11 @@ namespace {
 using hanging::Need;
 using Needs = std::vector<Need>;
 
-/// How many are in the drawer is asked once a type, where it comes first.
+/// How many are needed, where any are. How many are in the drawer is asked once a type, where it
+/// comes first.
 void need_row(Ui& ui, desk::Session& session, const Need& need, bool asks) {
     const ScopedId id(need.type.text.c_str());
-    value_row(ui, need.title.c_str(), fmt::format("{}", need.count));
+    value_row(ui, need.title.c_str(), need.count > 0 ? fmt::format("{}", need.count) : "");
     if (!asks)
         return;
     const std::string name = fmt::format("hang/stock/{}", need.type.text);
@@ -68,7 +69,7 @@ void shopping_rows(Ui& ui, const desk::Session& session) {
         item_rows(ui, list.items[i], i);
     }
     if (static_cast<std::size_t>(list.without_price) == list.items.size())
-        hint(ui, "No price is known yet: type what your shop asks below.");
+        hint(ui, "No price of these is known.");
     else
         heading(ui, buying::total_words(list).c_str());
     ui.probe.note("hang/buy/total");
@@ -127,6 +128,29 @@ void price_rows(Ui& ui, desk::Session& session, const Needs& needs) {
     cord_row(ui, session);
 }
 
+/// What is in the drawer or has a price, and is not needed as the wall is now: it stays in sight,
+/// so that the person can count it anew.
+Needs others_in_stock(const desk::Session& session, const Needs& needed) {
+    const wall::Project& project = session.project();
+    const wall::Catalogue catalogue = session.catalogue();
+    Needs others;
+    for (const wall::Stock& line : project.stock) {
+        const wall::FixingType* type = find(catalogue, line.fixing);
+        const auto is_listed = [&line](const Needs& needs) {
+            return std::ranges::find(needs, line.fixing, &Need::type) != needs.end();
+        };
+        if (type == nullptr || is_listed(needed) || is_listed(others))
+            continue;
+        Need& other = others.emplace_back();
+        other.type = line.fixing;
+        other.title = type->title;
+        other.in_drawer = line.count;
+        other.pack = line.pack.value_or(type->pack);
+        other.price = line.price.value_or(type->price);
+    }
+    return others;
+}
+
 /// One of each type, those of today first.
 Needs each_once(Needs needs, const Needs& later) {
     for (const Need& need : later)
@@ -145,12 +169,15 @@ void needs_part(Ui& ui, desk::Session& session) {
     const Needs later = of(hanging::Bought::not_yet);
     needs_rows(ui, session, "To have at hand", now, {});
     needs_rows(ui, session, "Later, or not bought yet", later, now);
-    if (now.empty() && later.empty())
+    const Needs needed = each_once(now, later);
+    const Needs others = others_in_stock(session, needed);
+    needs_rows(ui, session, "In the drawer, and not needed", others, needed);
+    if (needed.empty())
         return;
     if (section(ui, "hang/buy", "To buy", true))
         shopping_rows(ui, session);
     if (section(ui, "hang/prices", "Packs and prices", false))
-        price_rows(ui, session, each_once(now, later));
+        price_rows(ui, session, each_once(needed, others));
 }
 
 }  // namespace wallwright::app

@@ -38,6 +38,25 @@ class Part {
 constexpr ImGuiWindowFlags kStill =
     ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse;
 
+/// What is worked out in the background goes on with what there is now.
+void follow(Ui& ui, State& state) {
+    follow_plans(ui, state);
+    follow_boards(ui, state);
+    follow_pages(ui, state);
+    if (is_wall_hidden(state))
+        state.day.follow(state.session);
+}
+
+/// What the step is done on.
+void middle(Ui& ui, State& state) {
+    if (state.step == desk::Step::mounts)
+        bench(ui, state);
+    else if (state.step == desk::Step::hang)
+        hang_views(ui, state);
+    else
+        canvas(ui, state);
+}
+
 }  // namespace
 
 void parts(Ui& ui, State& state) {
@@ -48,11 +67,7 @@ void parts(Ui& ui, State& state) {
     const float left = size.x - column_width;
     keep_layouts(state);
     const float strip = layouts_height(ui, state);
-    follow_plans(ui, state);
-    follow_boards(ui, state);
-    follow_pages(ui, state);
-    if (is_wall_hidden(state))
-        state.day.follow(state.session);
+    follow(ui, state);
     const float stages = stage_strip_height(ui, state);
     {
         const Part part("top", {0, 0}, {size.x, top}, ui.theme().panel, kStill);
@@ -67,12 +82,7 @@ void parts(Ui& ui, State& state) {
     {
         const Part part("wall", {0, top}, {left, size.y - top - foot - strip - stages},
                         ui.theme().desk, kStill);
-        if (state.step == desk::Step::mounts)
-            bench(ui, state);
-        else if (state.step == desk::Step::hang)
-            hang_views(ui, state);
-        else
-            canvas(ui, state);
+        middle(ui, state);
     }
     if (stages > 0) {
         const Part part("stages", {0, size.y - foot - strip - stages}, {left, stages},

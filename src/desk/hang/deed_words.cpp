@@ -143,7 +143,7 @@ void fix_strips(DeedWords& words, const Project& project, const wall::Piece& pie
                 const Hanging& hanging) {
     if (const auto place = wall::place_of(project, piece))
         words.lines = hanging::strip_words(hanging, *place, project.unit);
-    words.lines.emplace_back("Wipe the wall with surgical spirit and let it dry.");
+    words.lines.emplace_back("Wipe the wall with isopropyl alcohol and let it dry.");
     words.lines.emplace_back(
         "Stick the locked pairs to the back of the frame, hold its top corners "
         "to the marks with a level on it, and press each for 30 seconds.");
