@@ -8,6 +8,7 @@
 #include "store/json_project.h"
 
 #include <cstdio>
+#include <utility>
 
 using namespace wallwright;
 
@@ -20,12 +21,15 @@ int main() {
     std::printf("pieces            %9zu\n", project.pieces.size());
     std::printf("assess            %9.3f ms\n",
                 median_ms(51, [&] { rules::assess(project, catalogue); }));
-    const char* names[] = {"room", "pieces", "arrange", "hang"};
+    using desk::Step;
+    constexpr std::pair<const char*, Step> kSteps[] = {{"room", Step::room},
+                                                       {"pieces", Step::pieces},
+                                                       {"arrange", Step::arrange},
+                                                       {"hang", Step::hang}};
     const desk::Session session(project);
-    for (const auto step :
-         {desk::Step::room, desk::Step::pieces, desk::Step::arrange, desk::Step::hang}) {
+    for (const auto& [name, step] : kSteps) {
         desk::WallPicture picture;
-        std::printf("picture, %-8s %9.3f ms\n", names[static_cast<int>(step)], median_ms(51, [&] {
+        std::printf("picture, %-8s %9.3f ms\n", name, median_ms(51, [&, step = step] {
                         picture.version = 0;
                         desk::refresh(picture, session, step, 0.02);
                     }));
