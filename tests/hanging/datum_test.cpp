@@ -1,6 +1,6 @@
 #include "hanging/datum_label.h"
 #include "hanging/marks.h"
-#include "support/scenes.h"
+#include "marked.h"
 
 #include <catch2/catch.hpp>
 
@@ -16,13 +16,6 @@ using wall::DatumHeight;
 using wall::DatumSide;
 using wall::HangerType;
 using wall::Project;
-
-wall::Piece& add(Project& project, const std::string& id, Point<Wall> at, HangerType hanger) {
-    wall::Piece& piece = scenes::add_piece(project, id, at, {400, 500});
-    piece.hanger.type = hanger;
-    piece.weighed = Kilograms{1};
-    return piece;
-}
 
 }  // namespace
 

@@ -1,6 +1,6 @@
 #include "hanging/marks.h"
 #include "hanging/tape.h"
-#include "support/scenes.h"
+#include "marked.h"
 
 #include <catch2/catch.hpp>
 
@@ -17,17 +17,6 @@ using wall::DatumHeight;
 using wall::DatumSide;
 using wall::HangerType;
 using wall::Project;
-
-wall::Piece& add(Project& project, const std::string& id, Point<Wall> at, HangerType hanger) {
-    wall::Piece& piece = scenes::add_piece(project, id, at, {400, 500});
-    piece.hanger.type = hanger;
-    piece.weighed = Kilograms{1};
-    return piece;
-}
-
-MarksTable table_of(const Project& project) {
-    return marks_of(project, hang_all(project, scenes::small_catalogue()));
-}
 
 }  // namespace
 
