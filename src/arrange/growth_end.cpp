@@ -3,6 +3,7 @@
 #include "arrange/growth_goal.h"
 #include "base/contract.h"
 #include "hanging/zones.h"
+#include "wall/this_side.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -49,12 +50,11 @@ void add_room(Things& things, const wall::Project& project) {
     for (const wall::Furniture& one : project.room.furniture)
         if (one.type == FurnitureType::lamp || one.type == FurnitureType::plant)
             things.push_back({title_of(one), one.place});
-    for (const wall::Fixture& one : project.room.fixtures)
-        if (one.type == wall::FixtureType::radiator && !one.other_side) {
-            WallRect heat = one.place;
-            heat.max.y += project.style.heat_above;
-            things.push_back({fmt::format("the heat above {}", title_of(one)), heat});
-        }
+    for (const wall::Fixture* radiator : wall::radiators_here(project.room)) {
+        WallRect heat = radiator->place;
+        heat.max.y += project.style.heat_above;
+        things.push_back({fmt::format("the heat above {}", title_of(*radiator)), heat});
+    }
 }
 
 /// The zones in which the next piece would be fixed.

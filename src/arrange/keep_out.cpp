@@ -1,5 +1,6 @@
 #include "arrange/keep_out.h"
 
+#include "wall/this_side.h"
 #include "wall/titles.h"
 
 #include <algorithm>
@@ -81,9 +82,8 @@ std::vector<Obstacle> keep_outs(const wall::Room& room) {
     for (const wall::Furniture& one : room.furniture)
         if (hides_the_wall(one.type))
             out.push_back({title_of(one), one.place});
-    for (const wall::Fixture& one : room.fixtures)
-        if (!one.other_side)
-            out.push_back({title_of(one), one.place});
+    for (const wall::Fixture* one : wall::fixtures_here(room))
+        out.push_back({title_of(*one), one->place});
     add_outside(out, room.outline);
     return out;
 }

@@ -6,6 +6,7 @@
 #include "hanging/zones.h"
 #include "rules/above_furniture.h"
 #include "spacing/group.h"
+#include "wall/this_side.h"
 #include "wall/titles.h"
 
 #include <algorithm>
@@ -122,9 +123,8 @@ void add_keep_outs(Task& task, const wall::Project& project) {
     const wall::Room& room = project.room;
     for (const spacing::Obstacle& obstacle : keep_outs(room))
         task.keep_out.push_back(obstacle.place.grown(task.gap));
-    for (const wall::Fixture& one : room.fixtures)
-        if (one.type == wall::FixtureType::radiator && !one.other_side)
-            task.keep_out.push_back(with_room_above(one.place, project.style.heat_above));
+    for (const wall::Fixture* radiator : wall::radiators_here(room))
+        task.keep_out.push_back(with_room_above(radiator->place, project.style.heat_above));
     for (const wall::Furniture& one : room.furniture)
         if (one.type == FurnitureType::lamp || one.type == FurnitureType::plant)
             task.keep_out.push_back(with_room_above(

@@ -22,9 +22,6 @@ bool is_nail(FixingKind kind) {
 bool is_screw(FixingKind kind) {
     return kind == FixingKind::screw;
 }
-bool makes_a_hole(FixingKind kind) {
-    return wall::pierces(kind);
-}
 
 /// What the trade drills these walls with; common practice, no source.
 Tool drill_for(const wall::Room& room) {
@@ -54,7 +51,7 @@ Tool drill_for(const wall::Room& room) {
 }  // namespace
 
 void add_piercing(Tools& tools, const Work& work) {
-    if (!any(work, makes_a_hole))
+    if (!any(work, wall::pierces))
         return;
     tools.push_back({"Detector for cables, pipes and metal",
                      "at every place that is pierced: zones say where cables should be, not where "

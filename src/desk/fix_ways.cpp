@@ -5,6 +5,7 @@
 #include "desk/naming.h"
 #include "edits/room.h"
 #include "rules/way_clear.h"
+#include "wall/this_side.h"
 
 #include <fmt/format.h>
 
@@ -79,9 +80,9 @@ std::optional<Place> first_in_the_way(const wall::Room& room, const Place& place
     for (const wall::Furniture& one : room.furniture)
         if (rules::overlap_depth(place, one.place) > 0)
             return one.place;
-    for (const wall::Fixture& one : room.fixtures)
-        if (!one.other_side && rules::overlap_depth(place, one.place) > 0)
-            return one.place;
+    for (const wall::Fixture* one : wall::fixtures_here(room))
+        if (rules::overlap_depth(place, one->place) > 0)
+            return one->place;
     return std::nullopt;
 }
 

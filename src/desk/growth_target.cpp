@@ -1,6 +1,7 @@
 #include "desk/growth_target.h"
 
 #include "arrange/grow.h"
+#include "wall/this_side.h"
 
 #include <algorithm>
 
@@ -14,9 +15,8 @@ std::vector<wall::Target> possible_targets(const wall::Project& project) {
     std::vector<wall::Target> targets;
     for (const wall::Furniture& furniture : project.room.furniture)
         targets.emplace_back(furniture.id);
-    for (const wall::Fixture& fixture : project.room.fixtures)
-        if (!fixture.other_side)
-            targets.emplace_back(fixture.id);
+    for (const wall::Fixture* fixture : wall::fixtures_here(project.room))
+        targets.emplace_back(fixture->id);
     for (const WallCorner corner : {WallCorner::top_left, WallCorner::top_right,
                                     WallCorner::bottom_left, WallCorner::bottom_right})
         targets.emplace_back(corner);

@@ -3,6 +3,7 @@
 #include "desk/axes.h"
 #include "spacing/group.h"
 #include "wall/middle.h"
+#include "wall/this_side.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,9 +37,8 @@ std::vector<Rect<Wall>> neighbours(const Project& project,
             all.push_back(piece.place);
     for (const wall::Furniture& one : project.room.furniture)
         all.push_back(one.place);
-    for (const wall::Fixture& one : project.room.fixtures)
-        if (!one.other_side)
-            all.push_back(one.place);
+    for (const wall::Fixture* one : wall::fixtures_here(project.room))
+        all.push_back(one->place);
     return all;
 }
 

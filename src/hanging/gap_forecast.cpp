@@ -49,6 +49,16 @@ std::vector<Mark> marks_of_piece(std::span<const Mark> marks, const wall::PieceI
     return found;
 }
 
+double upright_spread(const wall::Project& project, TapeClass tape, std::span<const Mark> first,
+                      std::span<const Mark> second) {
+    const Mark* a = worst_upright(first);
+    const Mark* b = worst_upright(second);
+    if (is_measured_up(a) && is_measured_up(b))
+        return std::hypot(MarkTape(project, tape).upright_between(a->at, b->at),
+                          cord_error(project, *a), cord_error(project, *b));
+    return std::hypot(a != nullptr ? a->up_error : 0, b != nullptr ? b->up_error : 0);
+}
+
 /// Another way to measure, and what it would leave open.
 struct Way {
     std::string words;
@@ -100,9 +110,7 @@ class Ways {
     }
 
     [[nodiscard]] double upright(TapeClass tape) const {
-        wall::Project with_tape = project_;
-        with_tape.tape = tape;
-        return gap_spread(with_tape, first_, second_, false);
+        return upright_spread(project_, tape, first_, second_);
     }
 
     /// From a line at the height of any of the marks.
@@ -133,12 +141,7 @@ double gap_spread(const wall::Project& project, std::span<const Mark> first,
                   std::span<const Mark> second, bool across) {
     if (across)
         return std::hypot(worst_across(first), worst_across(second));
-    const Mark* a = worst_upright(first);
-    const Mark* b = worst_upright(second);
-    if (is_measured_up(a) && is_measured_up(b))
-        return std::hypot(MarkTape(project).upright_between(a->at, b->at), cord_error(project, *a),
-                          cord_error(project, *b));
-    return std::hypot(a != nullptr ? a->up_error : 0, b != nullptr ? b->up_error : 0);
+    return upright_spread(project, project.tape, first, second);
 }
 
 std::optional<std::string> truer_way(const wall::Project& project, std::span<const Mark> marks,

@@ -1,6 +1,7 @@
 // At which height to draw a level line.
 #include "hanging/mark_tape.h"
 #include "hanging/marks.h"
+#include "wall/this_side.h"
 
 #include <algorithm>
 #include <cmath>
@@ -42,9 +43,8 @@ class Judge {
             marks_.push_back(mark.at);
         for (const wall::Furniture& furniture : project.room.furniture)
             things_.push_back(furniture.place);
-        for (const wall::Fixture& fixture : project.room.fixtures)
-            if (!fixture.other_side)
-                things_.push_back(fixture.place);
+        for (const wall::Fixture* fixture : wall::fixtures_here(project.room))
+            things_.push_back(fixture->place);
         for (const wall::Piece& piece : project.pieces)
             if (piece.state == wall::PieceState::hung)
                 if (const auto place = place_of(project, piece))

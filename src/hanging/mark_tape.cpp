@@ -21,8 +21,9 @@ constexpr double kSixteenth = units::kMmPerInch / 16;
 
 }  // namespace
 
-MarkTape::MarkTape(const wall::Project& project)
+MarkTape::MarkTape(const wall::Project& project, wall::TapeClass tape)
     : project_(project),
+      tape_(tape),
       bounds_(geometry::bounds(project.room.outline)),
       piece_(datum_place(project)),
       height_(project.datum.height == DatumHeight::piece && !piece_ ? DatumHeight::floor
@@ -82,8 +83,8 @@ double MarkTape::slope_error(double x) const {
                                                          : std::optional<wall::EndHeights>{};
     if (!ends)
         return 0;
-    return share_of_width(x) * std::hypot(mark_error(project_.tape, ends->left),
-                                          mark_error(project_.tape, ends->right));
+    return share_of_width(x) *
+           std::hypot(mark_error(tape_, ends->left), mark_error(tape_, ends->right));
 }
 
 /// mm along the level line from where it began: at the datum's side, or at the wall's left end,
@@ -96,17 +97,16 @@ double MarkTape::level_run(double x) const {
 }
 
 double MarkTape::across_error(Point<Wall> at) const {
-    return mark_error(project_.tape, across(at));
+    return mark_error(tape_, across(at));
 }
 
 double MarkTape::up_error(Point<Wall> at) const {
-    return std::hypot(mark_error(project_.tape, up(at)),
-                      level_error(project_.style, level_run(at.x)), slope_error(at.x));
+    return std::hypot(mark_error(tape_, up(at)), level_error(project_.style, level_run(at.x)),
+                      slope_error(at.x));
 }
 
 double MarkTape::upright_between(Point<Wall> a, Point<Wall> b) const {
-    const double tapes =
-        std::hypot(mark_error(project_.tape, up(a)), mark_error(project_.tape, up(b)));
+    const double tapes = std::hypot(mark_error(tape_, up(a)), mark_error(tape_, up(b)));
     return std::hypot(tapes, level_error(project_.style, level_run(a.x) - level_run(b.x)),
                       slope_error(a.x) - slope_error(b.x));
 }

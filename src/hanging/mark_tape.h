@@ -9,7 +9,9 @@ namespace wallwright::hanging {
 /// measures from the floor and the corner.
 class MarkTape {
   public:
-    explicit MarkTape(const wall::Project& project);
+    explicit MarkTape(const wall::Project& project) : MarkTape(project, project.tape) {}
+    /// With a tape of another class.
+    MarkTape(const wall::Project& project, wall::TapeClass tape);
 
     /// Exact, in mm, with the signs of Mark::across and Mark::up.
     [[nodiscard]] double across(geometry::Point<geometry::Wall> at) const;
@@ -42,6 +44,7 @@ class MarkTape {
     [[nodiscard]] double level_run(double x) const;
 
     const wall::Project& project_;
+    wall::TapeClass tape_;
     geometry::Rect<geometry::Wall> bounds_;
     std::optional<geometry::Rect<geometry::Wall>> piece_;
     wall::DatumHeight height_;

@@ -2,6 +2,8 @@
 
 #include "hanging/offer.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace wallwright::hanging {
@@ -31,6 +33,14 @@ Verdict verdict_on(const Hanging& hanging) {
 
 double limit_of(const Hanging& hanging) {
     return hanging.margin > 0 ? 1 / hanging.margin : 1;
+}
+
+std::string share_words(const Hanging& hanging, const char* over) {
+    const Verdict verdict = verdict_on(hanging);
+    if (verdict == Verdict::does_not_hold)
+        return kDoesNotHold;
+    return fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use,
+                       verdict == Verdict::within ? "within" : over, 100 * limit_of(hanging));
 }
 
 }  // namespace wallwright::hanging

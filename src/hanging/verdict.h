@@ -18,4 +18,8 @@ double limit_of(const Hanging& hanging);
 
 inline constexpr const char* kDoesNotHold = "does not hold";
 
+/// "56 %, within 67 %", and with `over` in place of within where it is more; or that it does not
+/// hold.
+std::string share_words(const Hanging& hanging, const char* over);
+
 }  // namespace wallwright::hanging

@@ -2,6 +2,7 @@
 
 #include "hanging/in_wall.h"
 #include "hanging/outline_edges.h"
+#include "wall/this_side.h"
 
 #include <fmt/format.h>
 
@@ -139,10 +140,9 @@ void german(const wall::Room& room, Planner& plan) {
         beside(end.from.x, end.from.x, "a corner of the room");
     // A door has its zone at the lock, or on both sides when it is double; which one it is, is not
     // recorded.
-    for (const Fixture& fixture : room.fixtures)
-        if (!fixture.other_side &&
-            (fixture.type == FixtureType::door || fixture.type == FixtureType::window))
-            beside(fixture.place.left(), fixture.place.right(), "the " + called(fixture));
+    for (const Fixture* fixture : wall::fixtures_here(room))
+        if (fixture->type == FixtureType::door || fixture->type == FixtureType::window)
+            beside(fixture->place.left(), fixture->place.right(), "the " + called(*fixture));
     // Cables reach what lies outside the zones upright from the nearest level one (from memory of
     // the standard).
     in_line_with_accessories(room, InLine::upright, kGerman, plan);

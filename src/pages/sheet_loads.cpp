@@ -52,15 +52,9 @@ std::string pull_words(const Hanging& hanging, units::LengthUnit unit) {
 }
 
 ShareBar share_of(const Hanging& hanging) {
-    const hanging::Verdict verdict = hanging::verdict_on(hanging);
-    const bool within = verdict == hanging::Verdict::within;
-    const double most = hanging::limit_of(hanging);
-    return {hanging.use, most,
-            verdict == hanging::Verdict::does_not_hold
-                ? hanging::kDoesNotHold
-                : fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use,
-                              within ? "within" : "over the limit of", 100 * most),
-            within};
+    return {hanging.use, hanging::limit_of(hanging),
+            hanging::share_words(hanging, "over the limit of"),
+            hanging::verdict_on(hanging) == hanging::Verdict::within};
 }
 
 Row row_of(const wall::Project& project, const Hanging& hanging) {

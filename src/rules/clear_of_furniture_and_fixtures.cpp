@@ -2,6 +2,7 @@
 #include "rules/judge.h"
 #include "rules/way_clear.h"
 #include "rules/wording.h"
+#include "wall/this_side.h"
 
 #include <fmt/format.h>
 
@@ -31,9 +32,8 @@ std::vector<Thing> things_of(const wall::Room& room) {
     for (const wall::Furniture& furniture : room.furniture)
         things.push_back(
             {furniture.place, severity_of(furniture), title_of(furniture), "is behind"});
-    for (const wall::Fixture& fixture : room.fixtures)
-        if (!fixture.other_side)
-            things.push_back({fixture.place, Severity::stop, title_of(fixture), "covers"});
+    for (const wall::Fixture* fixture : wall::fixtures_here(room))
+        things.push_back({fixture->place, Severity::stop, title_of(*fixture), "covers"});
     return things;
 }
 

@@ -1,6 +1,8 @@
 #include "rules/all.h"
+#include "rules/heat.h"
 #include "rules/judge.h"
 #include "rules/wording.h"
+#include "wall/this_side.h"
 
 #include <fmt/format.h>
 
@@ -15,18 +17,19 @@ using wall::Severity;
 
 void check_heat(const Scene& scene, const OnWall& one, const wall::Fixture& radiator,
                 std::vector<Finding>& findings) {
-    const double reach = scene.project.style.heat_above;
-    const double above = std::max(0.0, one.place.bottom() - radiator.place.top());
-    if (!exceeds(reach, above))
+    const std::optional<double> above = height_in_warm_air(scene, one, radiator);
+    if (!above)
         return;
+    const double reach = scene.project.style.heat_above;
     const bool strips = on_strips(one);
     findings.push_back(finding(
-        strips ? Severity::stop : Severity::mind, {one.piece->id}, one.place, Measure{above, reach},
+        strips ? Severity::stop : Severity::mind, {one.piece->id}, one.place,
+        Measure{*above, reach},
         fmt::format("{} hangs {} above {}, whose warm air reaches {} up{}; raise it by {} or hang "
                     "it elsewhere.",
-                    title_of(one), length_text(scene, above), title_of(radiator),
+                    title_of(one), length_text(scene, *above), title_of(radiator),
                     length_text(scene, reach), strips ? ", and warm strips let go" : "",
-                    length_text(scene, reach - above))));
+                    length_text(scene, reach - *above))));
 }
 
 void check_steam(const Scene& scene, std::vector<Finding>& findings) {
@@ -43,13 +46,9 @@ void check_steam(const Scene& scene, std::vector<Finding>& findings) {
 }
 
 void check(const Scene& scene, std::vector<Finding>& findings) {
-    for (const wall::Fixture& fixture : scene.project.room.fixtures) {
-        if (fixture.type != wall::FixtureType::radiator || fixture.other_side)
-            continue;
+    for (const wall::Fixture* radiator : wall::radiators_here(scene.project.room))
         for (const OnWall& one : scene.pieces)
-            if (is_over(one, fixture.place))
-                check_heat(scene, one, fixture, findings);
-    }
+            check_heat(scene, one, *radiator, findings);
     check_steam(scene, findings);
 }
 

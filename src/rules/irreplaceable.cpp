@@ -1,6 +1,8 @@
 #include "rules/all.h"
+#include "rules/heat.h"
 #include "rules/judge.h"
 #include "rules/wording.h"
+#include "wall/this_side.h"
 
 #include <fmt/format.h>
 
@@ -13,11 +15,10 @@ namespace {
 using wall::RoomUse;
 
 bool over_a_radiator(const Scene& scene, const OnWall& one) {
-    return std::ranges::any_of(scene.project.room.fixtures, [&](const wall::Fixture& fixture) {
-        return fixture.type == wall::FixtureType::radiator && !fixture.other_side &&
-               is_over(one, fixture.place) &&
-               exceeds(scene.project.style.heat_above, one.place.bottom() - fixture.place.top());
-    });
+    return std::ranges::any_of(wall::radiators_here(scene.project.room),
+                               [&](const wall::Fixture* radiator) {
+                                   return height_in_warm_air(scene, one, *radiator).has_value();
+                               });
 }
 
 /// What harms the piece where it hangs, or where it will.

@@ -11,10 +11,7 @@ namespace wallwright::hanging {
 
 namespace {
 
-using geometry::Point;
-using geometry::Wall;
 using wall::DatumHeight;
-using wall::DatumSide;
 using wall::HangerType;
 using wall::Project;
 

@@ -1,5 +1,6 @@
 #include "wall/project.h"
 
+#include "wall/this_side.h"
 #include "wall/validity.h"
 
 #include <catch2/catch.hpp>
@@ -247,4 +248,13 @@ TEST_CASE("The place that marks are measured from is that of the datum's piece, 
     CHECK(datum_place(project) == place_of(project, project.pieces[0]));
     project.pieces[0].state = PieceState::waiting;
     CHECK_FALSE(datum_place(project));
+}
+
+TEST_CASE("Fixtures of the room behind are not on this side of the wall") {
+    Room room;
+    room.fixtures = {{{"door"}, FixtureType::door, "", {}},
+                     {{"heat"}, FixtureType::radiator, "", {}},
+                     {{"heat behind"}, FixtureType::radiator, "", {}, true}};
+    CHECK(fixtures_here(room) == std::vector<const Fixture*>{&room.fixtures[0], &room.fixtures[1]});
+    CHECK(radiators_here(room) == std::vector<const Fixture*>{&room.fixtures[1]});
 }

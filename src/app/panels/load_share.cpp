@@ -2,20 +2,11 @@
 
 #include "hanging/verdict.h"
 
-#include <fmt/format.h>
-
 namespace wallwright::app {
 
 Share load_share(const hanging::Hanging& hanging) {
-    const hanging::Verdict verdict = hanging::verdict_on(hanging);
-    const bool within = verdict == hanging::Verdict::within;
-    const double limit = hanging::limit_of(hanging);
-    return {hanging.use, limit,
-            verdict == hanging::Verdict::does_not_hold
-                ? hanging::kDoesNotHold
-                : fmt::format("{:.0f} %, {} {:.0f} %", 100 * hanging.use,
-                              within ? "within" : "over", 100 * limit),
-            within};
+    return {hanging.use, hanging::limit_of(hanging), hanging::share_words(hanging, "over"),
+            hanging::verdict_on(hanging) == hanging::Verdict::within};
 }
 
 }  // namespace wallwright::app

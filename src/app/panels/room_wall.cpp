@@ -3,6 +3,7 @@
 #include "app/widgets.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace wallwright::app {
 
@@ -136,17 +137,16 @@ void stud_rows(Ui& ui, desk::Session& session) {
 
 std::string behind_words(const Project& project) {
     const Room& room = project.room;
-    std::string words;
-    const auto add = [&words](const std::string& more) {
-        words += (words.empty() ? "" : ", ") + more;
-    };
+    std::vector<std::string> words;
     if (room.core != wall::Core::unknown)
-        add(spoken(wall::name_of(room.core)));
+        words.push_back(spoken(wall::name_of(room.core)));
     if (room.studs)
-        add(fmt::format("studs every {}", units::format_length(room.studs->spacing, project.unit)));
+        words.push_back(
+            fmt::format("studs every {}", units::format_length(room.studs->spacing, project.unit)));
     if (room.thickness)
-        add(fmt::format("{} through", units::format_length(*room.thickness, project.unit)));
-    return words;
+        words.push_back(
+            fmt::format("{} through", units::format_length(*room.thickness, project.unit)));
+    return fmt::format("{}", fmt::join(words, ", "));
 }
 
 void behind_rows(Ui& ui, desk::Session& session) {
@@ -162,23 +162,21 @@ void behind_rows(Ui& ui, desk::Session& session) {
 
 std::string condition_words(const Project& project) {
     const Room& room = project.room;
-    std::string words;
-    const auto add = [&words](const std::string& more) {
-        words += (words.empty() ? "" : ", ") + more;
-    };
+    std::vector<std::string> words;
     if (room.no_holes)
-        add("no holes");
+        words.emplace_back("no holes");
     if (room.in_sun)
-        add("in the sun");
+        words.emplace_back("in the sun");
     if (room.shakes)
-        add("earthquakes");
+        words.emplace_back("earthquakes");
     if (room.built)
-        add(fmt::format("coatings of {}", *room.built));
+        words.push_back(fmt::format("coatings of {}", *room.built));
     if (room.rail)
-        add(fmt::format("picture rail at {}", units::format_length(*room.rail, project.unit)));
+        words.push_back(
+            fmt::format("picture rail at {}", units::format_length(*room.rail, project.unit)));
     if (project.hangs_on && room.surface != wall::Surface::fresh_paint)
-        add(fmt::format("goes up on {}", wall::spoken(*project.hangs_on)));
-    return words;
+        words.push_back(fmt::format("goes up on {}", wall::spoken(*project.hangs_on)));
+    return fmt::format("{}", fmt::join(words, ", "));
 }
 
 void built_row(Ui& ui, desk::Session& session) {

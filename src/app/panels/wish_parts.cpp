@@ -3,6 +3,7 @@
 #include "app/row.h"
 #include "app/widgets.h"
 #include "desk/wish_choice.h"
+#include "wall/this_side.h"
 #include "wall/titles.h"
 
 #include <fmt/format.h>
@@ -61,9 +62,8 @@ std::vector<NamedThing> things_of(const wall::Room& room) {
     std::vector<NamedThing> things;
     for (const wall::Furniture& furniture : room.furniture)
         things.push_back({furniture.id, wall::title_of(furniture)});
-    for (const wall::Fixture& fixture : room.fixtures)
-        if (!fixture.other_side)
-            things.push_back({fixture.id, wall::title_of(fixture)});
+    for (const wall::Fixture* fixture : wall::fixtures_here(room))
+        things.push_back({fixture->id, wall::title_of(*fixture)});
     return things;
 }
 

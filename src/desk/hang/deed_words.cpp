@@ -161,10 +161,8 @@ void fix_hooks(DeedWords& words, const Hanging& hanging) {
 }
 
 // How far a screw stands out: common practice, no source.
-void fix_screws(DeedWords& words, const Project& project, const wall::Piece& piece,
-                const Hanging& hanging) {
-    const wall::Core core = wall::core_of(project.room);
-    words.lines.emplace_back(any_on_stud(hanging) || core == wall::Core::wood
+void fix_screws(DeedWords& words, const wall::Piece& piece, const Hanging& hanging) {
+    words.lines.emplace_back(any_on_stud(hanging)
                                  ? "Drill thinner than the screw, and drive it into the wood."
                                  : "Drill, put in a plug made for this wall, and drive the screw.");
     words.lines.emplace_back(piece.hanger.type == wall::HangerType::keyholes
@@ -202,7 +200,7 @@ void add_fix(DeedWords& words, const Companion& day, const Deed& deed) {
             break;
         case FixingKind::screw:
             words.task = hanging.fixings.size() > 1 ? "Drive the screws" : "Drive the screw";
-            fix_screws(words, project, piece, hanging);
+            fix_screws(words, piece, hanging);
             break;
         case FixingKind::rail_hook:
             words.task = hanging.fixings.size() > 1 ? "Hang the rail hooks" : "Hang the rail hook";
